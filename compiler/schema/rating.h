@@ -24,8 +24,8 @@ struct Conversion {
     double at;     // SI value of the condition
     double factor; // of the rating there
   };
-  std::vector<Row> rows;             // ascending
-  std::string when_rating;           // applies only if this rating of the part …
+  std::vector<Row> rows;              // ascending
+  std::string when_rating;            // applies only if this rating of the part …
   std::optional<Quantity> when_value; // … lies inside this range
   std::string source;
 };
@@ -36,9 +36,10 @@ struct RatingType {
   std::string meaning;
   RatingForm form = RatingForm::quantity;
   Dimension dimension;
-  std::string unit;                     // as schema/ writes it
-  std::vector<std::string> words;       // the words it may hold; for grades, lowest first
-  std::vector<std::string> compare_at;  // conditions that must be alike: a dimension (`frequency`, `temperature`) or a name
+  std::string unit;               // as schema/ writes it
+  std::vector<std::string> words; // the words it may hold; for grades, lowest first
+  std::vector<std::string>
+      compare_at; // conditions that must be alike: a dimension (`frequency`, `temperature`) or a name
   std::vector<Conversion> conversions;
 };
 

@@ -36,7 +36,7 @@ struct WhenClause {
   std::string rating; // or stress
   std::vector<std::string> words;
   std::optional<Quantity> range;
-  bool negate = false;      // `is-not`
+  bool negate = false;        // `is-not`
   bool missing_skips = false; // `unstated: skip`: no value, no rule
 };
 
@@ -53,16 +53,16 @@ struct RuleExample {
 struct Rule {
   std::string name;
   RuleForm form{};
-  std::string rating;                    // what is compared; empty for some computed rules
-  std::vector<std::string> from;         // classes of the original that it applies to (with their descendants)
-  std::vector<std::string> to;           // classes of the substitute
-  std::vector<std::string> roles;        // empty: everywhere
+  std::string rating;             // what is compared; empty for some computed rules
+  std::vector<std::string> from;  // classes of the original that it applies to (with their descendants)
+  std::vector<std::string> to;    // classes of the substitute
+  std::vector<std::string> roles; // empty: everywhere
   std::vector<std::string> not_roles;
   std::vector<WhenClause> when;
-  std::string stress;                    // the position's stress that replaces the original's rating as reference
-  double factor = 1.0;                   // reference is multiplied by it
+  std::string stress;  // the position's stress that replaces the original's rating as reference
+  double factor = 1.0; // reference is multiplied by it
   std::map<std::string, double, std::less<>> factor_by_role;
-  struct Relaxed {                       // another factor where a stress of the position is at least so much
+  struct Relaxed { // another factor where a stress of the position is at least so much
     std::string stress;
     Quantity at_least;
     double factor = 1.0;
@@ -74,17 +74,17 @@ struct Rule {
   };
   Band band;
   std::map<std::string, Band, std::less<>> band_by_role;
-  bool whole = false;                    // `within`: the whole interval counts, both tolerances must be stated
-  std::optional<Quantity> allowance;     // `same` and `fits`
-  std::optional<Value> limit;            // a constant reference in place of the original's rating
+  bool whole = false;                // `within`: the whole interval counts, both tolerances must be stated
+  std::optional<Quantity> allowance; // `same` and `fits`
+  std::optional<Value> limit;        // a constant reference in place of the original's rating
   std::map<std::string, std::vector<std::string>, std::less<>> table; // `allowed`
-  std::string computation;               // name of a `computed` check
-  Ratings parameters;                    // its constants
+  std::string computation;                                            // name of a `computed` check
+  Ratings parameters;                                                 // its constants
   Shortfall falls_short = Shortfall::unfit;
-  std::string action;                    // what the repairer does when the shortfall is `care`
-  bool may_loosen = false;               // a shop may weaken it, visibly
+  std::string action;      // what the repairer does when the shortfall is `care`
+  bool may_loosen = false; // a shop may weaken it, visibly
   std::string because;
-  std::string source;                    // id in schema/sources.yaml
+  std::string source; // id in schema/sources.yaml
   std::vector<RuleExample> examples;
   Span span;
 };

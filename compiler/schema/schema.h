@@ -20,12 +20,12 @@ struct Field {
   Type type = Type::text;
   bool required = false;
   std::string meaning;
-  std::string unit;                // of a quantity, as schema/ writes it
-  Dimension dimension;             // of a quantity
-  std::vector<std::string> choices; // of a word; empty: any
+  std::string unit;                   // of a quantity, as schema/ writes it
+  Dimension dimension;                // of a quantity
+  std::vector<std::string> choices;   // of a word; empty: any
   std::vector<std::string> refers_to; // kinds that a ref may name; empty: any kind
-  std::vector<Field> fields;       // of a map (empty: free keys, each of `element`), or the one element of a list
-  bool free_keys = false;          // a map from names (designators, rails) to values of fields[0]
+  std::vector<Field> fields;          // of a map (empty: free keys, each of `element`), or the one element of a list
+  bool free_keys = false;             // a map from names (designators, rails) to values of fields[0]
 };
 
 struct Kind {
@@ -40,7 +40,7 @@ struct Kind {
 
 // Which other class may stand in for a class, and where.
 struct StandIn {
-  std::string substitute; // class name
+  std::string substitute;         // class name
   std::vector<std::string> roles; // empty: every role
   std::string because;
   std::string source;
@@ -51,11 +51,11 @@ struct ComponentClass {
   std::string title;
   std::string plural;
   std::string meaning;
-  std::string extends;                // parent class, or empty
-  bool general = false;               // only there to be extended; no component has it
+  std::string extends;                                    // parent class, or empty
+  bool general = false;                                   // only there to be extended; no component has it
   std::map<std::string, RatingType, std::less<>> ratings; // own and inherited
-  std::vector<std::string> order;     // ratings in the order in which they are shown
-  std::vector<std::string> roles;     // that it plays
+  std::vector<std::string> order;                         // ratings in the order in which they are shown
+  std::vector<std::string> roles;                         // that it plays
   std::vector<StandIn> stand_ins;
   Shortfall otherwise = Shortfall::unfit; // when a part of a class that is not listed is proposed
   std::string otherwise_because;
@@ -65,7 +65,8 @@ struct ComponentClass {
 
 struct Role {
   std::string name, title, meaning;
-  bool safety = false; // a mains, suppression, fuse, battery-charging or EHT place: an unsafe finding is never accepted away
+  bool safety =
+      false; // a mains, suppression, fuse, battery-charging or EHT place: an unsafe finding is never accepted away
   std::vector<std::string> cautions;
 };
 
@@ -106,8 +107,8 @@ struct Schema {
 // `schema_error` means that nothing may be judged; nothing is returned then.
 std::optional<Schema> read_schema(const Files& files, std::string_view folder, Sources& sources, Report& report);
 
-// Reads one value of a rating or stress from a scalar or a map with `value`, `at`, `source`; reports and returns nothing
-// when it cannot. `name` is for the message.
+// Reads one value of a rating or stress from a scalar or a map with `value`, `at`, `source`; reports and returns
+// nothing when it cannot. `name` is for the message.
 std::optional<StatedValue> read_value(const Node& node, const RatingType& type, const Sources& sources, Report& report,
                                       MessageKind kind = MessageKind::bad_quantity);
 

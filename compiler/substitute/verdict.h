@@ -19,12 +19,12 @@ std::string_view to_text(Outcome outcome);
 
 // What one rule (or the choice of class) says.
 struct Reason {
-  const Rule* rule = nullptr;   // null for the choice of class
+  const Rule* rule = nullptr; // null for the choice of class
   std::string rule_name;
-  std::string rating;           // name of what decides
+  std::string rating; // name of what decides
   Outcome outcome{};
   Verdict verdict = Verdict::suitable; // what this reason alone would lead to
-  std::string original;         // the value on each side, as stated; `not stated`
+  std::string original;                // the value on each side, as stated; `not stated`
   std::string substitute;
   std::string required;         // the relation in words, with the reference: `at least 24 V (2 × 12 V applied)`
   std::optional<double> margin; // substitute over what is required, less one; negative when short
@@ -38,8 +38,8 @@ struct Reason {
 
 struct Judgement {
   Verdict verdict = Verdict::unknown;
-  std::vector<std::string> deciding; // ratings that led to the verdict
-  std::vector<Reason> reasons;       // worst first, then in rule order
+  std::vector<std::string> deciding;   // ratings that led to the verdict
+  std::vector<Reason> reasons;         // worst first, then in rule order
   std::vector<std::string> conditions; // what must be done, for a conditional verdict, or found out, for an unknown one
   std::vector<Reason> original_reasons; // rules that the original itself does not meet where it sits
 };
@@ -50,7 +50,8 @@ Judgement judge(const Schema& schema, const Part& original, const Part& substitu
 // What the position itself does to the part that it carries: the rules against stress only.
 std::vector<Reason> judge_in_place(const Schema& schema, const Part& part, const Where& where);
 
-// The judgement as a JSON object: `format`, `version`, `verdict`, `deciding`, `reasons`, `conditions`, `original_reasons`.
+// The judgement as a JSON object: `format`, `version`, `verdict`, `deciding`, `reasons`, `conditions`,
+// `original_reasons`.
 std::string to_json(const Judgement& judgement, const Part& original, const Part& substitute, const Where& where);
 
 } // namespace benchlore

@@ -1,0 +1,113 @@
+// Reads schema/ in the order in which its files build on one another, then checks names across files.
+#include "schema/schema.h"
+
+#include "base/text.h"
+#include "schema/reading.h"
+
+namespace benchlore {
+namespace {
+
+std::optional<Node> open_file(SchemaReading& reading, const Files& files, const std::string& path, Sources& sources) {
+  const auto bytes = files.read(path);
+  if (!bytes) {
+    reading.report.add(MessageKind::schema_error, {}, "`" + path + "` cannot be read",
+                       "put the file back, or name another schema folder");
+    reading.sound = false;
+    return std::nullopt;
+  }
+  const FileId file = sources.add(path, *bytes);
+  Report syntax;
+  const auto node =
+      read_record(sources, {file, 0, static_cast<std::uint32_t>(bytes->size())}, syntax, {.bytes = 256 * 1024});
+  for (const Message& message : syntax.messages()) reading.fault(message.span, message.text, message.way_out);
+  return node;
+}
+
+using Reader = void (*)(SchemaReading&, const Node&);
+
+struct ListFile {
+  std::string_view name;
+  Reader reader;
+};
+
+bool in_folder(std::string_view path, std::string_view folder) {
+  return path.substr(0, folder.size()) == folder && path.ends_with(".yaml");
+}
+
+void read_list(SchemaReading& reading, const Files& files, const std::string& folder, ListFile list, Sources& sources) {
+  if (const auto node = open_file(reading, files, folder + std::string(list.name), sources))
+    list.reader(reading, *node);
+}
+
+void read_folder(SchemaReading& reading, const Files& files, const std::string& folder, std::string_view name,
+                 Reader reader, Sources& sources) {
+  std::size_t count = 0;
+  for (const std::string& path : files.list(folder + std::string(name))) {
+    if (!in_folder(path, folder + std::string(name))) continue;
+    ++count;
+    if (const auto node = open_file(reading, files, path, sources)) reader(reading, *node);
+  }
+  if (count == 0) {
+    reading.report.add(MessageKind::schema_error, {}, "`" + folder + std::string(name) + "` holds no files",
+                       "name the folder that holds the schema");
+    reading.sound = false;
+  }
+}
+
+} // namespace
+
+const Kind* Schema::find_kind(std::string_view name) const {
+  const auto found = kinds.find(name);
+  return found == kinds.end() ? nullptr : &found->second;
+}
+
+const ComponentClass* Schema::find_class(std::string_view name) const {
+  const auto found = classes.find(name);
+  return found == classes.end() ? nullptr : &found->second;
+}
+
+const Rule* Schema::find_rule(std::string_view name) const {
+  for (const Rule& rule : rules) {
+    if (rule.name == name) return &rule;
+  }
+  return nullptr;
+}
+
+bool Schema::is_a(std::string_view name, std::string_view ancestor) const {
+  for (int depth = 0; depth < 16 && !name.empty(); ++depth) {
+    if (name == ancestor) return true;
+    const ComponentClass* made = find_class(name);
+    if (made == nullptr) return false;
+    name = made->extends;
+  }
+  return false;
+}
+
+const Field* Kind::field(std::string_view field_name) const {
+  for (const Field& field : fields) {
+    if (field.name == field_name) return &field;
+  }
+  return nullptr;
+}
+
+std::optional<Schema> read_schema(const Files& files, std::string_view folder, Sources& sources, Report& report) {
+  Schema schema;
+  SchemaReading reading{sources, report, schema};
+  std::string base(folder);
+  if (!base.empty() && base.back() != '/') base += '/';
+  for (ListFile list : {ListFile{"sources.yaml", read_sources}, ListFile{"roles.yaml", read_roles},
+                        ListFile{"likelihood.yaml", read_likelihood}, ListFile{"stresses.yaml", read_stresses}}) {
+    read_list(reading, files, base, list, sources);
+  }
+  read_folder(reading, files, base, "classes", read_classes, sources);
+  read_list(reading, files, base, {"cautions.yaml", read_cautions}, sources);
+  finish_classes(reading);
+  read_list(reading, files, base, {"synonyms.yaml", read_synonyms}, sources);
+  read_folder(reading, files, base, "rules", read_rules, sources);
+  check_rules(reading);
+  read_folder(reading, files, base, "kinds", read_kind, sources);
+  if (!reading.sound) return std::nullopt;
+  return schema;
+}
+
+} // namespace benchlore
