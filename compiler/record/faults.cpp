@@ -44,6 +44,11 @@ constexpr auto faults = std::to_array<Fault>({
      "leave the number out; the block is indented as its first line is"},
     {"did not find expected comment or line break", "text after a block sign `|` or `>`, or after a directive",
      "begin the text of the block on the next line"},
+    {"found unexpected ':'", "a `:` without a key before it", "write `key: value`, or put the text in quotes"},
+    {"found unknown directive name", "a `%` directive", "take it out; there is one form of record"},
+    {"found incompatible YAML document", "a `%` directive", "take it out; there is one form of record"},
+    {"did not find expected alphabetic or numeric", "an anchor `&` or an alias `*`",
+     "put a value that begins with this sign in quotes"},
     {"did not find expected node content", "nothing where a value was expected", "write a value, or `\"\"` for none"},
     {"did not find expected <document start>", "text after the end of the record", "take it out"},
 });

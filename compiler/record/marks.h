@@ -11,7 +11,8 @@ namespace benchlore {
 
 class Marks {
 public:
-  Marks(const Sources& sources, Span region) : file_(region.file), text_(sources.text(region.file)) {
+  Marks(const Sources& sources, Span region)
+      : file_(region.file), begin_(region.begin), text_(sources.text(region.file)) {
     for (std::uint32_t at = region.begin; at < region.end; ++at) {
       if ((static_cast<unsigned char>(text_[at]) & 0xC0) != 0x80) bytes_.push_back(at);
     }
@@ -19,6 +20,7 @@ public:
   }
 
   std::uint32_t byte(const yaml_mark_t& mark) const { return bytes_[std::min(mark.index, bytes_.size() - 1)]; }
+  std::uint32_t begin() const { return begin_; }
   std::uint32_t end() const { return bytes_.back(); }
 
   Span span(const yaml_mark_t& from, const yaml_mark_t& to) const { return {file_, byte(from), byte(to)}; }
@@ -42,6 +44,7 @@ public:
 
 private:
   FileId file_;
+  std::uint32_t begin_;
   std::string_view text_;
   std::vector<std::uint32_t> bytes_; // of each character, and the end
 };

@@ -3,39 +3,23 @@
 #include "record/record.h"
 
 #include "record/checks.h"
+#include "record/events.h"
+#include "record/layout.h"
 
 #include <map>
+#include <utility>
 
 namespace benchlore {
 
 namespace {
-
-struct Parser {
-  yaml_parser_t raw{};
-  explicit Parser(std::string_view text) {
-    yaml_parser_initialize(&raw);
-    yaml_parser_set_encoding(&raw, YAML_UTF8_ENCODING);
-    yaml_parser_set_input_string(&raw, reinterpret_cast<const unsigned char*>(text.data()), text.size());
-  }
-  Parser(const Parser&) = delete;
-  Parser& operator=(const Parser&) = delete;
-  ~Parser() { yaml_parser_delete(&raw); }
-};
-
-struct Event {
-  yaml_event_t raw{};
-  Event() = default;
-  Event(const Event&) = delete;
-  Event& operator=(const Event&) = delete;
-  ~Event() { yaml_event_delete(&raw); }
-};
 
 using Keys = std::map<std::string, Span, std::less<>>;
 
 class Reader {
 public:
   Reader(const Sources& sources, Span region, Report& report, const RecordLimits& limits)
-      : region_(region), report_(report), limits_(limits), parser_(sources.text(region)), marks_(sources, region) {}
+      : region_(region), report_(report), limits_(limits), parser_(sources.text(region)), marks_(sources, region),
+        layout_(marks_, region, report), last_end_(region.begin) {}
 
   std::optional<Node> record() {
     Node node = empty_record();
@@ -53,8 +37,14 @@ private:
 
   bool next() {
     yaml_event_delete(&event_.raw);
-    if (yaml_parser_parse(&parser_.raw, &event_.raw)) return true;
-    report_fault(parser_.raw, marks_, report_);
+    if (!yaml_parser_parse(&parser_.raw, &event_.raw)) {
+      report_fault(parser_.raw, marks_, report_);
+      return false;
+    }
+    const Span span = event_span();
+    const std::uint32_t from = std::exchange(last_end_, std::max(last_end_, span.end));
+    if (layout_.check_gap(from, span.begin)) return true;
+    yaml_event_delete(&event_.raw);
     return false;
   }
 
@@ -123,6 +113,7 @@ private:
     node.quoted = data.style != YAML_PLAIN_SCALAR_STYLE;
     node.span = event_span();
     while (node.span.end > node.span.begin && is_blank(marks_.at(node.span.end - 1))) --node.span.end;
+    if (!layout_.check_scalar(node.span, data.style)) return false;
     if (node.text.find('\0') == std::string::npos) return true;
     return refuse(node.span, "an escape for the character 0", "take it out");
   }
@@ -133,10 +124,12 @@ private:
     node.shape = Node::Shape::list;
     node.span = event_span();
     const bool flow = event_.raw.data.sequence_start.style == YAML_FLOW_SEQUENCE_STYLE;
+    const auto outer = layout_.enter(flow, event_.raw.start_mark.column);
     while (next() && !is(YAML_SEQUENCE_END_EVENT)) {
       if (!value(node.items.emplace_back(), depth + 1)) return false;
       node.span.end = std::max(node.span.end, node.items.back().span.end);
     }
+    layout_.leave(outer);
     return close(node, YAML_SEQUENCE_END_EVENT, flow);
   }
 
@@ -144,6 +137,8 @@ private:
     node.shape = Node::Shape::map;
     node.span = event_span();
     const bool flow = event_.raw.data.mapping_start.style == YAML_FLOW_MAPPING_STYLE;
+    if (flow && marks_.at(node.span.begin) == '?') return layout_.check_gap(node.span.begin, node.span.begin + 1);
+    const auto outer = layout_.enter(flow, event_.raw.start_mark.column);
     Keys keys;
     while (next() && !is(YAML_MAPPING_END_EVENT)) {
       Entry& entry = node.entries.emplace_back();
@@ -151,6 +146,7 @@ private:
       if (entry.value.is_empty()) entry.value.span = after_key(entry.key_span);
       node.span.end = std::max(node.span.end, entry.value.span.end);
     }
+    layout_.leave(outer);
     return close(node, YAML_MAPPING_END_EVENT, flow);
   }
 
@@ -196,6 +192,8 @@ private:
   Parser parser_;
   Event event_;
   Marks marks_;
+  Layout layout_;
+  std::uint32_t last_end_; // of the events so far
 };
 
 Span cut_to_file(const Sources& sources, Span region) {
