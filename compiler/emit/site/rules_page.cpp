@@ -1,0 +1,100 @@
+// The rules in the order of schema/, each under an anchor that reasons link to.
+#include "emit/site/rules_page.h"
+
+#include "emit/site/ratings_view.h"
+#include "emit/site/table.h"
+#include "emit/site/verdict_view.h"
+
+namespace benchlore {
+namespace {
+
+Html class_links(const View& view, const std::vector<std::string>& names) {
+  Html out;
+  for (const std::string& name : names) {
+    if (!out.empty()) out << ", ";
+    out << view.class_link(name);
+  }
+  return out;
+}
+
+Html role_list(const View& view, const std::vector<std::string>& names) {
+  Html out;
+  for (const std::string& name : names) {
+    if (!out.empty()) out << ", ";
+    out << text(role_title(view.schema(), name));
+  }
+  return out;
+}
+
+Cell side(const View& view, const std::string& class_name, const Ratings& ratings) {
+  Html out;
+  if (!class_name.empty()) out << view.class_link(class_name) << " ";
+  return {out << stated_list(view, ratings), {}};
+}
+
+Html examples_view(const View& view, const Rule& rule) {
+  Table table{"Examples of " + spoken(rule.name), {"Example", "Original", "Substitute", "Stress", "Role"}, {}, false};
+  for (const RuleExample& example : rule.examples)
+    table.rows.push_back({{text(example.kind), {}},
+                          side(view, example.original_class, example.original),
+                          side(view, example.substitute_class, example.substitute),
+                          {stated_list(view, example.stress), {}},
+                          {example.role.empty() ? Html() : text(role_title(view.schema(), example.role)), {}}});
+  return render(table);
+}
+
+Verdict verdict_of(Shortfall shortfall) {
+  switch (shortfall) {
+  case Shortfall::unsafe: return Verdict::unsafe;
+  case Shortfall::unfit: return Verdict::unfit;
+  case Shortfall::care: return Verdict::conditional;
+  }
+  return Verdict::unsafe;
+}
+
+Html rule_view(const View& view, const Rule& rule) {
+  Html out{"<article class=\"rule\" id=\"rule_"};
+  out << text(safe_name(rule.name)) << "\"><h2 class=\"trace\">" << text(spoken(rule.name)) << "</h2>\n<p>"
+      << text(rule.because) << "</p>\n";
+  std::vector<NamedValue> facts{
+      {"Compares", text(rule.rating.empty() ? std::string() : rating_title(view.schema(), rule.rating))},
+      {"Form", text(spoken(to_text(rule.form)))},
+      {"Against", text(rule.stress.empty() ? std::string() : rating_title(view.schema(), rule.stress))},
+      {"In place of", class_links(view, rule.from)},
+      {"Substitute", class_links(view, rule.to)},
+      {"Roles", role_list(view, rule.roles)},
+      {"Not for", role_list(view, rule.not_roles)},
+      {"Computation", text(rule.computation)},
+      {"Falling short is", verdict_mark(verdict_of(rule.falls_short))},
+      {"To do", text(rule.action)},
+      {"Source", view.source_link(rule.source)}};
+  return out << render(facts) << "<details><summary>Examples of " << text(spoken(rule.name)) << "</summary>"
+             << examples_view(view, rule) << "</details>\n</article>\n";
+}
+
+Html sources_view(const Schema& schema) {
+  Html out = section_heading("the_sources", "Sources");
+  out << "<ul>\n";
+  for (const auto& [name, source] : schema.sources) {
+    out << "<li id=\"source_" << text(safe_name(name)) << "\">" << text(source.title.empty() ? name : source.title);
+    if (!source.publisher.empty()) out << ", " << text(source.publisher);
+    if (!source.trust.empty()) out << " <span class=\"from\">" << text(spoken(source.trust)) << "</span>";
+    out << "</li>\n";
+  }
+  return out << "</ul>\n";
+}
+
+} // namespace
+
+Page rules_page(const View& view) {
+  Html main{"<h1>Rules</h1>\n<p class=\"lead\">What a substitute is judged by. A value that is not stated never passes.</p>\n"};
+  std::vector<Html> index;
+  for (const Rule& rule : view.schema().rules)
+    index.push_back(link("#rule_" + safe_name(rule.name), text(spoken(rule.name))));
+  main << "<nav class=\"columns\" aria-label=\"Rules on this page\">" << bullets(index) << "</nav>\n";
+  for (const Rule& rule : view.schema().rules) main << rule_view(view, rule);
+  main << sources_view(view.schema());
+  return {"rules.html", "Rules", "rules", main, {}};
+}
+
+} // namespace benchlore

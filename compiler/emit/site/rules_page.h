@@ -1,0 +1,10 @@
+// Every rule of substitution with its sentence, its source and its examples; and the sources that rules cite.
+#pragma once
+
+#include "emit/site/page.h"
+
+namespace benchlore {
+
+Page rules_page(const View& view);
+
+} // namespace benchlore
