@@ -74,23 +74,6 @@ void bound_to_roles(Reason& reason, const std::string& roles) {
   reason.verdict = Verdict::conditional;
 }
 
-std::optional<Reason> ask(const Schema& schema, const Rule& rule, const Part& original, const Part& substitute,
-                          const Where& where) {
-  const Applies answer = applies(schema, rule, original, substitute, where);
-  if (answer.answer == Applies::Answer::no) return std::nullopt;
-  Reason reason = start_reason(rule, original, substitute);
-  if (answer.answer == Applies::Answer::not_stated) {
-    reason.rating = answer.missing;
-    not_stated(reason, rule, "it decides whether the rule applies");
-  } else {
-    Comparison comparison{schema, rule, original, substitute, where, nullptr, {}, {}, {}, 1.0, {}, {}};
-    prepare(comparison);
-    settle(reason, rule, apply_form(comparison));
-  }
-  bound_to_roles(reason, answer.only_in_role);
-  return reason;
-}
-
 Reason class_reason(const Part& original, const Part& substitute) {
   Reason reason;
   reason.rule_name = "class";
@@ -161,11 +144,28 @@ bool looks_at_place(const Rule& rule, const Where& where) {
 
 } // namespace
 
+std::optional<Reason> ask_rule(const Schema& schema, const Rule& rule, const Part& original, const Part& substitute,
+                               const Where& where) {
+  const Applies answer = applies(schema, rule, original, substitute, where);
+  if (answer.answer == Applies::Answer::no) return std::nullopt;
+  Reason reason = start_reason(rule, original, substitute);
+  if (answer.answer == Applies::Answer::not_stated) {
+    reason.rating = answer.missing;
+    not_stated(reason, rule, "it decides whether the rule applies");
+  } else {
+    Comparison comparison{schema, rule, original, substitute, where, nullptr, {}, {}, {}, 1.0, {}, {}};
+    prepare(comparison);
+    settle(reason, rule, apply_form(comparison));
+  }
+  bound_to_roles(reason, answer.only_in_role);
+  return reason;
+}
+
 std::vector<Reason> judge_in_place(const Schema& schema, const Part& part, const Where& where) {
   std::vector<Reason> reasons;
   for (const Rule& rule : schema.rules) {
     if (!looks_at_place(rule, where)) continue;
-    auto reason = ask(schema, rule, part, part, where);
+    auto reason = ask_rule(schema, rule, part, part, where);
     const bool counts = reason && (reason->outcome == Outcome::falls_short || reason->outcome == Outcome::differs);
     if (counts && reason->only_in_role.empty()) reasons.push_back(std::move(*reason));
   }
@@ -178,7 +178,8 @@ Judgement judge(const Schema& schema, const Part& original, const Part& substitu
   judgement.reasons.push_back(judge_class(schema, original, substitute, where));
   if (judgement.reasons.front().outcome != Outcome::falls_short) {
     for (const Rule& rule : schema.rules) {
-      if (auto reason = ask(schema, rule, original, substitute, where)) judgement.reasons.push_back(std::move(*reason));
+      if (auto reason = ask_rule(schema, rule, original, substitute, where))
+        judgement.reasons.push_back(std::move(*reason));
     }
   }
   conclude(judgement);

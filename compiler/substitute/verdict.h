@@ -50,6 +50,10 @@ Judgement judge(const Schema& schema, const Part& original, const Part& substitu
 // What the position itself does to the part that it carries: the rules against stress only.
 std::vector<Reason> judge_in_place(const Schema& schema, const Part& part, const Where& where);
 
+// What one rule says of a pair in a place; nothing when it does not apply.
+std::optional<Reason> ask_rule(const Schema& schema, const Rule& rule, const Part& original, const Part& substitute,
+                               const Where& where);
+
 // The judgement as a JSON object: `format`, `version`, `verdict`, `deciding`, `reasons`, `conditions`,
 // `original_reasons`.
 std::string to_json(const Judgement& judgement, const Part& original, const Part& substitute, const Where& where);

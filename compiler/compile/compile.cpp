@@ -1,0 +1,28 @@
+// The steps of a build; each takes a structure and returns one.
+#include "compile/compile.h"
+
+namespace benchlore {
+
+std::unique_ptr<Compiled> compile(const CompileInput& input, Failure& failure) {
+  auto compiled = std::make_unique<Compiled>();
+  const auto content = disk_files(input.content);
+  const auto schema_files = disk_files(input.schema);
+  if (!content->is_folder("")) {
+    failure.message = "there is no content folder `" + input.content + "`; name one with --content";
+    return nullptr;
+  }
+  auto schema = read_schema(*schema_files, "", compiled->sources, compiled->report);
+  if (!schema) {
+    failure.message = "the schema in `" + input.schema + "` cannot be used; nothing was checked";
+    failure.partial = std::move(compiled);
+    return nullptr;
+  }
+  compiled->schema = std::move(*schema);
+  compiled->shop = link_shop(*content, "", compiled->schema, compiled->sources, compiled->report);
+  compiled->judged = judge_shop(compiled->shop);
+  report_judgements(compiled->shop, compiled->judged, compiled->report);
+  compiled->report.sort(compiled->sources);
+  return compiled;
+}
+
+} // namespace benchlore
