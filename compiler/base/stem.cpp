@@ -12,27 +12,43 @@ struct Swap {
   std::string_view ending, instead;
 };
 
-constexpr std::array<Swap, 18> whole_words{{{"skis", "ski"},       {"skies", "sky"},     {"dying", "die"},
-                                            {"lying", "lie"},      {"tying", "tie"},     {"idly", "idl"},
-                                            {"gently", "gentl"},   {"ugly", "ugli"},     {"early", "earli"},
-                                            {"only", "onli"},      {"singly", "singl"},  {"sky", "sky"},
-                                            {"news", "news"},      {"howe", "howe"},     {"atlas", "atlas"},
-                                            {"cosmos", "cosmos"},  {"bias", "bias"},     {"andes", "andes"}}};
+constexpr std::array<Swap, 18> whole_words{{{"skis", "ski"},
+                                            {"skies", "sky"},
+                                            {"dying", "die"},
+                                            {"lying", "lie"},
+                                            {"tying", "tie"},
+                                            {"idly", "idl"},
+                                            {"gently", "gentl"},
+                                            {"ugly", "ugli"},
+                                            {"early", "earli"},
+                                            {"only", "onli"},
+                                            {"singly", "singl"},
+                                            {"sky", "sky"},
+                                            {"news", "news"},
+                                            {"howe", "howe"},
+                                            {"atlas", "atlas"},
+                                            {"cosmos", "cosmos"},
+                                            {"bias", "bias"},
+                                            {"andes", "andes"}}};
 constexpr std::array<std::string_view, 8> stays_after_plural{"inning",  "outing",  "canning", "herring",
                                                              "earring", "proceed", "exceed",  "succeed"};
 constexpr std::array<std::string_view, 9> doubles{"bb", "dd", "ff", "gg", "mm", "nn", "pp", "rr", "tt"};
 // Longest endings first: the first that fits is the one that counts.
-constexpr std::array<Swap, 24> second_step{{{"ization", "ize"}, {"ational", "ate"}, {"fulness", "ful"},
-                                            {"ousness", "ous"}, {"iveness", "ive"}, {"tional", "tion"},
-                                            {"biliti", "ble"},  {"lessli", "less"}, {"entli", "ent"},
-                                            {"ation", "ate"},   {"alism", "al"},    {"aliti", "al"},
-                                            {"ousli", "ous"},   {"iviti", "ive"},   {"fulli", "ful"},
-                                            {"enci", "ence"},   {"anci", "ance"},   {"abli", "able"},
-                                            {"izer", "ize"},    {"ator", "ate"},    {"alli", "al"},
-                                            {"bli", "ble"},     {"ogi", "og"},      {"li", ""}}};
-constexpr std::array<Swap, 9> third_step{{{"ational", "ate"}, {"tional", "tion"}, {"alize", "al"},
-                                          {"icate", "ic"},    {"iciti", "ic"},    {"ative", ""},
-                                          {"ical", "ic"},     {"ness", ""},       {"ful", ""}}};
+constexpr std::array<Swap, 24> second_step{
+    {{"ization", "ize"}, {"ational", "ate"}, {"fulness", "ful"}, {"ousness", "ous"}, {"iveness", "ive"},
+     {"tional", "tion"}, {"biliti", "ble"},  {"lessli", "less"}, {"entli", "ent"},   {"ation", "ate"},
+     {"alism", "al"},    {"aliti", "al"},    {"ousli", "ous"},   {"iviti", "ive"},   {"fulli", "ful"},
+     {"enci", "ence"},   {"anci", "ance"},   {"abli", "able"},   {"izer", "ize"},    {"ator", "ate"},
+     {"alli", "al"},     {"bli", "ble"},     {"ogi", "og"},      {"li", ""}}};
+constexpr std::array<Swap, 9> third_step{{{"ational", "ate"},
+                                          {"tional", "tion"},
+                                          {"alize", "al"},
+                                          {"icate", "ic"},
+                                          {"iciti", "ic"},
+                                          {"ative", ""},
+                                          {"ical", "ic"},
+                                          {"ness", ""},
+                                          {"ful", ""}}};
 constexpr std::array<std::string_view, 18> fourth_step{"ement", "ance", "ence", "able", "ible", "ment",
                                                        "ant",   "ent",  "ism",  "ate",  "iti",  "ous",
                                                        "ive",   "ize",  "ion",  "al",   "er",   "ic"};

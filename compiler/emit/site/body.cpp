@@ -1,4 +1,5 @@
-// Links of a body: to another note's page, to a picture or file, or out by http, https or mailto; all others are dropped.
+// Links of a body: to another note's page, to a picture or file, or out by http, https or mailto; all others are
+// dropped.
 #include "emit/site/body.h"
 
 #include "base/text.h"
@@ -48,7 +49,7 @@ struct PageLinks : LinkTarget {
 
   std::optional<std::string> attachment(const std::string& path, bool image) const {
     // A drawing opened by itself may run what it holds; shown as a picture it may not.
-    if (!gathered.attachments.contains(path) || (!image && path.ends_with(".svg"))) return std::nullopt;
+    if (!gathered.attachments.contains(path) || (!image && lower(path).ends_with(".svg"))) return std::nullopt;
     auto published = attachment_path(path);
     if (!published || (image && !is_picture(path))) return std::nullopt;
     return view.root + *published;

@@ -10,8 +10,8 @@ namespace {
 Html ratings_part(const View& view, const Note& note) {
   if (note.ratings.empty()) return {};
   const ComponentClass* found = view.schema().find_class(note.class_name);
-  return section_heading("the_ratings", "Ratings")
-         << ratings_table(view, "Ratings of " + note.title, note.ratings, found ? found->order : std::vector<std::string>());
+  return section_heading("the_ratings", "Ratings") << ratings_table(view, "Ratings of " + note.title, note.ratings,
+                                                                    found ? found->order : std::vector<std::string>());
 }
 
 Html substitutes_part(const View& view, const Gathered& gathered, NoteId id) {
@@ -29,8 +29,8 @@ Html stands_in_part(const View& view, const Gathered& gathered, NoteId id) {
   for (const JudgedSubstitute* one : judged->second) {
     Html item = verdict_mark(one->judgement.verdict);
     std::string page = view.root + page_path(view.shop().note(one->original));
-    item << " for " << link(page + "#" + judgement_anchor(view, *one), text(view.shop().note(one->original).title)) << ", "
-         << where_view(view, *one);
+    item << " for " << link(page + "#" + judgement_anchor(view, *one), text(view.shop().note(one->original).title))
+         << ", " << where_view(view, *one);
     items.push_back(item);
   }
   return section_heading("the_originals", "Proposed in place of") << bullets(items);

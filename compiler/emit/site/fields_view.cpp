@@ -56,7 +56,9 @@ Html map_value(const View& view, const Field& field, const Node& node) {
   std::vector<NamedValue> values;
   bool measured = field.type == Field::Type::ratings || field.type == Field::Type::stress;
   for (const Entry& entry : node.entries)
-    values.push_back({measured ? rating_title(view.schema(), entry.key) : field.free_keys ? entry.key : spoken(entry.key),
+    values.push_back({measured          ? rating_title(view.schema(), entry.key)
+                      : field.free_keys ? entry.key
+                                        : spoken(entry.key),
                       field_value(view, inner(field, entry.key), entry.value)});
   return render(values);
 }
@@ -81,7 +83,8 @@ std::vector<std::string> keys_of(const Field& field, const std::vector<const Nod
   return keys;
 }
 
-std::vector<Cell> cells_of(const View& view, const Field& field, const std::vector<std::string>& keys, const Node& row) {
+std::vector<Cell> cells_of(const View& view, const Field& field, const std::vector<std::string>& keys,
+                           const Node& row) {
   std::vector<Cell> cells;
   for (const std::string& key : keys) {
     const Node* value = row.find(key);
@@ -142,9 +145,12 @@ Html section(const View& view, const Field& field, const Node& node) {
 
 Html field_value(const View& view, const Field& field, const Node& node) {
   switch (node.shape) {
-  case Node::Shape::scalar: return scalar(view, field, node);
-  case Node::Shape::list: return list_value(view, field, node);
-  case Node::Shape::map: return map_value(view, field, node);
+  case Node::Shape::scalar:
+    return scalar(view, field, node);
+  case Node::Shape::list:
+    return list_value(view, field, node);
+  case Node::Shape::map:
+    return map_value(view, field, node);
   }
   return {};
 }

@@ -66,7 +66,8 @@ Html with_code(std::string_view sentence) {
     std::size_t begin = sentence.find('`');
     std::size_t end = begin == std::string_view::npos ? begin : sentence.find('`', begin + 1);
     if (end == std::string_view::npos) break;
-    out << text(sentence.substr(0, begin)) << "<code>" << text(sentence.substr(begin + 1, end - begin - 1)) << "</code>";
+    out << text(sentence.substr(0, begin)) << "<code>" << text(sentence.substr(begin + 1, end - begin - 1))
+        << "</code>";
     sentence.remove_prefix(end + 1);
   }
   return out << text(sentence);

@@ -11,11 +11,11 @@
 namespace benchlore {
 
 struct Gathered {
-  std::map<std::string, NoteId, std::less<>> by_path;                  // sound notes
-  std::map<std::string, std::vector<NoteId>, std::less<>> by_kind;     // sound notes, by title
-  std::map<std::string, std::vector<NoteId>, std::less<>> by_class;    // components, by title
+  std::map<std::string, NoteId, std::less<>> by_path;               // sound notes
+  std::map<std::string, std::vector<NoteId>, std::less<>> by_kind;  // sound notes, by title
+  std::map<std::string, std::vector<NoteId>, std::less<>> by_class; // components, by title
   std::set<std::string, std::less<>> attachments;
-  std::map<NoteId, std::vector<const JudgedSubstitute*>> by_original;  // worst verdict first
+  std::map<NoteId, std::vector<const JudgedSubstitute*>> by_original; // worst verdict first
   std::map<NoteId, std::vector<const JudgedSubstitute*>> by_substitute;
   std::map<const Position*, const JudgedPlace*> places;
 };

@@ -10,14 +10,16 @@ namespace {
 
 constexpr std::size_t jobs_shown = 8;
 
-Html ask_boxes() {
+Markup ask_boxes() {
   return "<div class=\"asks\">\n"
          "<form class=\"ask-box\" role=\"search\" aria-label=\"Notes\" action=\"search.html\" method=\"get\">\n"
          "<label for=\"ask_q\">What do you see, or what is it called?</label>\n"
-         "<div class=\"ask-line\"><input id=\"ask_q\" name=\"q\" type=\"search\" autocomplete=\"off\" spellcheck=\"false\">"
+         "<div class=\"ask-line\"><input id=\"ask_q\" name=\"q\" type=\"search\" autocomplete=\"off\" "
+         "spellcheck=\"false\">"
          "<button>Search notes</button></div>\n"
          "</form>\n"
-         "<form class=\"ask-box\" role=\"search\" aria-label=\"Substitutes\" action=\"substitute.html\" method=\"get\">\n"
+         "<form class=\"ask-box\" role=\"search\" aria-label=\"Substitutes\" action=\"substitute.html\" "
+         "method=\"get\">\n"
          "<label for=\"ask_part\">Which part must be replaced?</label>\n"
          "<div class=\"ask-line\"><input id=\"ask_part\" name=\"part\" type=\"search\" autocomplete=\"off\" "
          "spellcheck=\"false\"><button>Find substitutes</button></div>\n"
@@ -42,7 +44,8 @@ Html unsafe_view(const View& view) {
   for (const Message& message : view.in.report.messages())
     if (message.severity == Severity::unsafe && !message.accepted) items << finding_view(view, message);
   if (items.empty()) return {};
-  return section_heading("the_unsafe", "Unsafe, settle these first") << "<ul class=\"findings\">\n" << items << "</ul>\n";
+  return section_heading("the_unsafe", "Unsafe, settle these first") << "<ul class=\"findings\">\n"
+                                                                     << items << "</ul>\n";
 }
 
 std::vector<NoteId> recent_jobs(const View& view, const Gathered& gathered) {
@@ -75,7 +78,8 @@ Page home_page(const View& view, const Gathered& gathered) {
   const ShopFacts& facts = view.shop().facts;
   std::string name = facts.name.empty() ? "Repair bench" : facts.name;
   Html main{"<h1>"};
-  main << text(name) << "</h1>\n<p class=\"lead\">What this bench knows about old machines and the parts that keep them "
+  main << text(name)
+       << "</h1>\n<p class=\"lead\">What this bench knows about old machines and the parts that keep them "
           "running. Everything here works without a network.</p>\n"
        << ask_boxes() << unsafe_view(view) << section_heading("the_counts", "What is written down")
        << counts_view(view, gathered);

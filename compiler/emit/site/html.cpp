@@ -8,12 +8,18 @@ namespace {
 
 std::string_view escaped(char c) {
   switch (c) {
-  case '&': return "&amp;";
-  case '<': return "&lt;";
-  case '>': return "&gt;";
-  case '"': return "&quot;";
-  case '\'': return "&#39;";
-  default: return {};
+  case '&':
+    return "&amp;";
+  case '<':
+    return "&lt;";
+  case '>':
+    return "&gt;";
+  case '"':
+    return "&quot;";
+  case '\'':
+    return "&#39;";
+  default:
+    return {};
   }
 }
 

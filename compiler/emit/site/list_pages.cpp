@@ -118,7 +118,8 @@ Page class_page(const View& view, const Gathered& gathered, const ComponentClass
   main << view.kind_link("component");
   if (!component_class.extends.empty())
     main << "<span class=\"via\" aria-hidden=\"true\"></span>" << view.class_link(component_class.extends);
-  main << "</p>\n<h1>" << text(component_class.plural) << "</h1>\n<p>" << text(spoken(component_class.meaning)) << ".</p>\n";
+  main << "</p>\n<h1>" << text(component_class.plural) << "</h1>\n<p>" << text(spoken(component_class.meaning))
+       << ".</p>\n";
   auto components = components_of(gathered, descendants(view.schema(), component_class));
   main << (components.empty() ? Html("<p>No notes of this class yet.</p>\n") : Html())
        << parametric_table(view, component_class, components) << stand_ins_view(view, component_class);

@@ -27,7 +27,8 @@ Html places_part(const View& view, const Gathered& gathered, const std::vector<c
     if (place == gathered.places.end() || place->second->reasons.empty()) continue;
     out << "<article class=\"judged edge-" << text(to_text(place->second->reasons.front().verdict)) << "\" id=\"place_"
         << text(safe_name(position->ref)) << "\"><h3>" << text(position->ref) << " "
-        << view.note_link(position->component) << "</h3>" << reasons_view(view, place->second->reasons) << "</article>\n";
+        << view.note_link(position->component) << "</h3>" << reasons_view(view, place->second->reasons)
+        << "</article>\n";
   }
   if (out.empty()) return {};
   return section_heading("the_places", "Places that ask too much of the part they carry") << out;

@@ -32,14 +32,16 @@ KindParts parts_of(const View& view, const Gathered& gathered, NoteId id) {
 Html trail(const View& view, const Note& note) {
   Html out{"<p class=\"trail\">"};
   out << view.kind_link(note.kind);
-  if (!note.class_name.empty()) out << "<span class=\"via\" aria-hidden=\"true\"></span>" << view.class_link(note.class_name);
+  if (!note.class_name.empty())
+    out << "<span class=\"via\" aria-hidden=\"true\"></span>" << view.class_link(note.class_name);
   return out << "</p>\n";
 }
 
 Html cautions_box(const View& view, NoteId id) {
   auto cautions = cautions_for(view.shop(), id);
   if (cautions.empty()) return {};
-  Html out{"<section class=\"cautions\" aria-labelledby=\"the_cautions\">\n<h2 id=\"the_cautions\">Before you touch it</h2>\n<ul>\n"};
+  Html out{"<section class=\"cautions\" aria-labelledby=\"the_cautions\">\n<h2 id=\"the_cautions\">Before you touch "
+           "it</h2>\n<ul>\n"};
   for (const Caution* caution : cautions) {
     out << "<li><strong>" << text(caution->title) << ".</strong> " << text(caution->wording);
     if (!caution->source.empty()) out << " <span class=\"from\">" << view.source_link(caution->source) << "</span>";
@@ -63,7 +65,8 @@ Html backlinks_view(const View& view, NoteId id) {
   std::vector<Html> items;
   for (const Backlink& backlink : view.shop().backlinks[id.index]) {
     const Note& from = view.shop().note(backlink.from);
-    if (from.broken || backlink.from == id || std::find(seen.begin(), seen.end(), backlink.from) != seen.end()) continue;
+    if (from.broken || backlink.from == id || std::find(seen.begin(), seen.end(), backlink.from) != seen.end())
+      continue;
     seen.push_back(backlink.from);
     Html item = view.note_link(backlink.from);
     const Kind* kind = view.schema().find_kind(from.kind);

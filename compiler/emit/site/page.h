@@ -33,7 +33,7 @@ struct View {
 struct Page {
   std::string path;
   std::string title;
-  std::string current;              // which entry of the navigation it belongs to
+  std::string current; // which entry of the navigation it belongs to
   Html main;
   std::vector<std::string> scripts; // names in assets/
 };

@@ -16,8 +16,9 @@ std::string safe_name(std::string_view text);
 std::string page_path(const Note& note);
 std::string kind_path(std::string_view kind);
 std::string class_path(std::string_view class_name);
-std::string rule_path(std::string_view rule);   // `rules.html#…`
-std::string source_path(const Shop& shop, std::string_view source); // of a source note or of schema/sources.yaml; may be empty
+std::string rule_path(std::string_view rule); // `rules.html#…`
+std::string source_path(const Shop& shop,
+                        std::string_view source); // of a source note or of schema/sources.yaml; may be empty
 
 // Where a picture or file of the content folder is published; nothing for types that a browser might run.
 std::optional<std::string> attachment_path(std::string_view path);

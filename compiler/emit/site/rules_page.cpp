@@ -45,9 +45,12 @@ Html examples_view(const View& view, const Rule& rule) {
 
 Verdict verdict_of(Shortfall shortfall) {
   switch (shortfall) {
-  case Shortfall::unsafe: return Verdict::unsafe;
-  case Shortfall::unfit: return Verdict::unfit;
-  case Shortfall::care: return Verdict::conditional;
+  case Shortfall::unsafe:
+    return Verdict::unsafe;
+  case Shortfall::unfit:
+    return Verdict::unfit;
+  case Shortfall::care:
+    return Verdict::conditional;
   }
   return Verdict::unsafe;
 }
@@ -87,7 +90,8 @@ Html sources_view(const Schema& schema) {
 } // namespace
 
 Page rules_page(const View& view) {
-  Html main{"<h1>Rules</h1>\n<p class=\"lead\">What a substitute is judged by. A value that is not stated never passes.</p>\n"};
+  Html main{"<h1>Rules</h1>\n<p class=\"lead\">What a substitute is judged by. A value that is not stated never "
+            "passes.</p>\n"};
   std::vector<Html> index;
   for (const Rule& rule : view.schema().rules)
     index.push_back(link("#rule_" + safe_name(rule.name), text(spoken(rule.name))));

@@ -8,7 +8,24 @@
 #include "report/message.h"
 #include "substitute/judged.h"
 
+#include <functional>
+#include <string>
+#include <utility>
+#include <vector>
+
 namespace benchlore {
+
+// What a note is found by. It comes from the words of the index, so that the search in the page finds and ranks alike.
+struct NoteTerms {
+  std::vector<std::pair<std::string, unsigned>> terms; // each term once, with how often it counts
+  std::vector<std::string> spellings;                  // words as they stand, to complete what is typed
+};
+using TermsOf = std::function<NoteTerms(NoteId)>;
+
+// The numbers of the ranking (BM25); the same as the index uses.
+struct RankingNumbers {
+  double k1 = 1.2, b = 0.75, shortest = 0.5, lesser = 0.5;
+};
 
 struct SiteInput {
   const Shop& shop;
@@ -17,6 +34,8 @@ struct SiteInput {
   const Sources& sources;
   const Files& site_files; // site/: templates, styles, scripts
   const Files& content;    // the shop's own folder, for pictures
+  TermsOf terms_of;        // without it the site has no search data
+  RankingNumbers ranking{};
 };
 
 // Writes every file of the site; false when the template is missing or a file could not be written.

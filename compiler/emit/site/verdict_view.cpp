@@ -10,11 +10,16 @@ namespace {
 
 Markup drawing(Verdict verdict) {
   switch (verdict) {
-  case Verdict::unsafe: return "<path d=\"M6 10l6-7 3 9 5-10 2 7h4\"/><path class=\"pad\" d=\"M2 7h5v6H2zM25 7h5v6h-5z\"/>";
-  case Verdict::unfit: return "<path d=\"M5 12L23 3M2 12h3\"/><path d=\"M26 9h4v6h-4z\"/>";
-  case Verdict::unknown: return "<path d=\"M2 5h5v6H2zM25 5h5v6h-5z\"/><path class=\"dots\" d=\"M11 8h11\"/>";
-  case Verdict::conditional: return "<path d=\"M2 8h9M21 8h9M11 3h10v10H11z\"/>";
-  case Verdict::suitable: return "<path d=\"M4 8h24\"/><path class=\"pad\" d=\"M2 5h5v6H2zM25 5h5v6h-5z\"/>";
+  case Verdict::unsafe:
+    return "<path d=\"M6 10l6-7 3 9 5-10 2 7h4\"/><path class=\"pad\" d=\"M2 7h5v6H2zM25 7h5v6h-5z\"/>";
+  case Verdict::unfit:
+    return "<path d=\"M5 12L23 3M2 12h3\"/><path d=\"M26 9h4v6h-4z\"/>";
+  case Verdict::unknown:
+    return "<path d=\"M2 5h5v6H2zM25 5h5v6h-5z\"/><path class=\"dots\" d=\"M11 8h11\"/>";
+  case Verdict::conditional:
+    return "<path d=\"M2 8h9M21 8h9M11 3h10v10H11z\"/>";
+  case Verdict::suitable:
+    return "<path d=\"M4 8h24\"/><path class=\"pad\" d=\"M2 5h5v6H2zM25 5h5v6h-5z\"/>";
   }
   return "";
 }
@@ -31,18 +36,18 @@ Html rule_link(const View& view, const Reason& reason) {
 }
 
 Html reason_values(const View& view, const Reason& reason) {
-  std::vector<NamedValue> values{{"Original", text(reason.original)},
-                                 {"Substitute", text(reason.substitute)},
-                                 {"Required", text(reason.required)},
-                                 {"Margin", reason.margin ? percent(*reason.margin) : Html()},
-                                 {"Working", text(reason.working)},
-                                 {"To do", text(reason.action)},
-                                 {"Counts only as", text(reason.only_in_role.empty()
-                                                             ? std::string()
-                                                             : role_title(view.schema(), reason.only_in_role))},
-                                 {"Because", text(reason.because)},
-                                 {"Rule", rule_link(view, reason)},
-                                 {"Source", view.source_link(reason.source)}};
+  std::vector<NamedValue> values{
+      {"Original", text(reason.original)},
+      {"Substitute", text(reason.substitute)},
+      {"Required", text(reason.required)},
+      {"Margin", reason.margin ? percent(*reason.margin) : Html()},
+      {"Working", text(reason.working)},
+      {"To do", text(reason.action)},
+      {"Counts only as",
+       text(reason.only_in_role.empty() ? std::string() : role_title(view.schema(), reason.only_in_role))},
+      {"Because", text(reason.because)},
+      {"Rule", rule_link(view, reason)},
+      {"Source", view.source_link(reason.source)}};
   return render(values);
 }
 
