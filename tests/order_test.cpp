@@ -31,6 +31,7 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   allowed["substitute"] = below;
   below.insert("substitute");
   for (const char* layer : {"emit/site", "emit/index", "emit/catalogue", "lookup"}) allowed[layer] = below;
+  allowed["lookup"].insert("emit/index"); // what writes the index and what asks it must cut words alike
   below.insert({"emit/site", "emit/index", "emit/catalogue"});
   allowed["compile"] = below;
   below.insert({"compile", "lookup"});
@@ -40,7 +41,8 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   return allowed;
 }
 
-// Headers of outside libraries, by how their names begin, and the layers that may include them.
+// Headers of outside libraries, by how their names begin, and the layers that may include them. Databases are
+// written by their own libraries, past the Files port, so their folders are handled beside them.
 const std::map<std::string, Names> homes = {
     {"yaml.h", {"record"}},
     {"cmark", {"notes"}},
@@ -48,7 +50,7 @@ const std::map<std::string, Names> homes = {
     {"sqlite3", {"emit/catalogue", "lookup"}},
     {"CLI/", {"command"}},
     {"fstream", {"base"}},
-    {"filesystem", {"base"}},
+    {"filesystem", {"base", "emit/index", "emit/catalogue"}},
 };
 
 // The layer of a path below compiler/: its folder, two folders for emit, or main.cpp.

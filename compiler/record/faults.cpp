@@ -79,18 +79,26 @@ std::string_view label_of(std::string_view context) {
   return "";
 }
 
+// libyaml notices an open quote at the end of the text and a line without a colon in the line after it.
+Span place_of(const yaml_parser_t& parser, std::string_view problem, std::string_view context, const Marks& marks) {
+  if (problem.starts_with("found unexpected end of stream") && is_quote(context)) {
+    return marks.character(parser.context_mark);
+  }
+  if (context == "while scanning a simple key") return marks.rest_of_line(parser.context_mark);
+  return marks.character(parser.problem_mark);
+}
+
 } // namespace
 
 void report_fault(const yaml_parser_t& parser, const Marks& marks, Report& report) {
   const std::string_view problem = parser.problem ? parser.problem : "out of memory";
   const std::string_view context = parser.context ? parser.context : "";
+  const Span span = place_of(parser, problem, context, marks);
   const Span opening = marks.character(parser.context_mark);
-  const bool unclosed = problem.starts_with("found unexpected end of stream") && is_quote(context);
-  const Span span = unclosed ? opening : marks.character(parser.problem_mark);
   const Fault fault = find_fault(problem, marks.at(span.begin));
   std::vector<Label> labels;
   const std::string_view label = label_of(context);
-  if (!label.empty() && !unclosed && opening.begin != span.begin) labels.push_back({opening, std::string(label)});
+  if (!label.empty() && opening.begin != span.begin) labels.push_back({opening, std::string(label)});
   report.add(MessageKind::front_matter_syntax, span, std::string(fault.text), std::string(fault.way_out),
              std::move(labels));
 }

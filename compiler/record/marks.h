@@ -39,6 +39,13 @@ public:
     return {file_, from, static_cast<std::uint32_t>(to)};
   }
 
+  // From a mark to the end of its line.
+  Span rest_of_line(const yaml_mark_t& mark) const {
+    const std::uint32_t from = byte(mark);
+    const std::size_t to = std::min<std::size_t>(text_.find_first_of("\r\n", from), end());
+    return {file_, from, static_cast<std::uint32_t>(to)};
+  }
+
   std::string_view text(Span span) const { return text_.substr(span.begin, span.end - span.begin); }
   char at(std::uint32_t byte) const { return byte < end() ? text_[byte] : '\0'; }
 
