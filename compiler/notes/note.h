@@ -12,7 +12,7 @@ namespace benchlore {
 
 // A link or picture in the body, as written.
 struct BodyLink {
-  std::string target; // percent-decoded path, without the anchor
+  std::string target; // percent-decoded path, without the anchor; of an outward link the whole destination
   std::string anchor; // without `#`
   std::string raw;    // the destination as written
   bool image = false;
@@ -61,14 +61,24 @@ struct Note {
 // Reads one file. What it understood is returned and what it did not is reported; it never fails.
 Note read_note(std::string path, FileId file, const Sources& sources, const Schema& schema, Report& report);
 
+// What a destination may lead to: a place beside the note, out by http, https or mailto, or nothing that is published.
+enum class LinkSort { relative, outward, refused };
+LinkSort link_sort(std::string_view raw);
+
+// The path of a relative link from the folder of the file that holds it; nothing when it leads out of the content folder.
+std::optional<std::string> link_path(std::string_view from, std::string_view target);
+
+// Headings of a body have this before their anchor as id, so that no heading takes the id of a part of the page.
+inline constexpr std::string_view anchor_prefix = "s-";
+
 // Turns a link target of a body into what the published page holds, or nothing to drop the link and keep its text.
 struct LinkTarget {
   virtual ~LinkTarget() = default;
   virtual std::optional<std::string> href(const BodyLink& link) const = 0;
 };
 
-// The body as HTML: CommonMark with tables, strikethrough and task lists; raw HTML is shown as text; headings carry
-// their anchors, one level down; fenced blocks keep their first word as class `block-WORD`.
+// The body as HTML: CommonMark with tables, strikethrough and task lists; raw HTML is shown as text (class `raw`);
+// headings carry their anchors, one level down; fenced blocks keep their first word as class `block-WORD` of the `pre`.
 std::string render_body(const Note& note, const Sources& sources, const LinkTarget& links);
 
 // The same for a loose text (tests, excerpts).
