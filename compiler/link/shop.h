@@ -38,9 +38,9 @@ struct DeclaredSubstitute {
 };
 
 struct Position {
-  std::string ref;   // `C201`
+  std::string ref; // `C201`
   NoteId board;
-  NoteId component;  // unknown when the board does not say
+  NoteId component; // unknown when the board does not say
   std::string role;
   Ratings stress;
   std::string polarity;
@@ -62,10 +62,17 @@ struct Backlink {
   std::string field; // empty for a link in the body
 };
 
+// A meter of the shop, with its accuracy as the maker writes it.
+struct Meter {
+  std::string name, measures, accuracy, note;
+  Span span;
+};
+
 struct ShopFacts {
   std::string name;
   std::string mains_voltage, mains_frequency; // as written
   std::string wording;                        // the shop's own safety wording
+  std::vector<Meter> meters;
 };
 
 struct Shop {
@@ -80,10 +87,12 @@ struct Shop {
   std::map<NoteId, std::vector<DeclaredSubstitute>> substitutes;
   std::map<NoteId, std::vector<AcceptedFinding>> accepts;
   std::vector<StockLine> stock;
-  std::vector<std::string> attachments;                    // pictures and files to publish, paths in the content folder
+  std::vector<std::string> attachments; // pictures and files to publish, paths in the content folder
 
   const Note& note(NoteId id) const { return notes[id.index]; }
   std::optional<NoteId> find(std::string_view id) const;
+  // The note, sound or broken, in this file of the content folder.
+  std::optional<NoteId> at_path(std::string_view path) const;
   // Components with this id, marking, alias or cross-reference number; sorted by id.
   std::vector<NoteId> named(std::string_view name) const;
   Part part(NoteId component) const;
@@ -94,7 +103,8 @@ struct Shop {
   Where where(const Position& position) const;
 };
 
-// Reads the content folder through the port and links it. Faults are reported; sound notes are never lost to a broken one.
+// Reads the content folder through the port and links it. Faults are reported; sound notes are never lost to a broken
+// one.
 Shop link_shop(const Files& files, std::string_view folder, const Schema& schema, Sources& sources, Report& report);
 
 // The cautions that a note calls for, by its class, roles, tags and stated values.
