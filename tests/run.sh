@@ -96,16 +96,11 @@ install_node_modules() {
   }
 }
 
-# A target is built with what it tests in one go: the layers that need no library but libyaml and cmark-gfm.
 fuzz() {
   name=$(basename "$1" .cpp)
-  mkdir -p "$build/fuzz/$name"
-  # shellcheck disable=SC2046
-  step "build $name" clang++ -std=c++20 -g -O1 -fsanitize=fuzzer,address,undefined -Icompiler "$1" \
-    $(find compiler/base compiler/report compiler/record compiler/quantity compiler/schema compiler/notes -name '*.cpp') \
-    $(pkg-config --cflags --libs yaml-0.1 libcmark-gfm) -lcmark-gfm-extensions -o "$build/fuzz/$name/run" || return
-  step "fuzz $name for 10 s" "$build/fuzz/$name/run" -max_total_time=10 -max_len=4096 -rss_limit_mb=1024 \
-    "-artifact_prefix=$build/fuzz/$name/" || true
+  mkdir -p "$build/fuzz"
+  step "fuzz $name for 10 s" "build-fuzz/$name" -max_total_time=10 -max_len=4096 -rss_limit_mb=1024 \
+    "-artifact_prefix=$build/fuzz/$name-"
 }
 
 node_packages=
@@ -137,6 +132,9 @@ if [ -z "${BENCHLORE_QUICK:-}" ]; then
   run_programs build-sanitize 'unit_*' 'sanitized '
   run_programs build-sanitize 'hostile' 'sanitized '
   step "clang-tidy" check_tidy
+  step "configure with fuzzing" cmake -G Ninja -B build-fuzz -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
+    -DCMAKE_CXX_COMPILER=clang++ -DBENCHLORE_FUZZ=ON $cache
+  step "build with fuzzing" ninja -C build-fuzz fuzz_targets
   for target in tests/fuzz/*_fuzz.cpp; do
     if [ -e "$target" ]; then fuzz "$target"; fi
   done
