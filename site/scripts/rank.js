@@ -6,6 +6,7 @@
   const words = root.benchloreWords;
   const completion = root.benchloreCompletion;
   const mostCompleted = 12;
+  const mostNear = 5;
   let lengths = null;
 
   function readLengths(meta) {
@@ -16,45 +17,72 @@
     return lengths;
   }
 
-  function synonymsOf(meta, text) {
-    const out = [];
-    for (const group of meta.synonyms)
-      if (group.includes(text)) for (const other of group) if (other !== text && !/\s/.test(other)) out.push(other);
-    return out;
+  // A query is a tree: a term, or {best | any | all: [queries]}, or {lesser: query}; as compiler/lookup/word_query.cpp
+  // builds it.
+  const together = (terms, how) => (terms.length === 1 ? terms[0] : { [how]: terms });
+
+  function synonymGroups(meta) {
+    if (!meta.groups)
+      meta.groups = meta.synonyms
+        .map((group) => group.map((said) => words.tokens(said).filter((t) => t.sort === "word" || t.sort === "part")
+          .map((t) => words.term(t.text))).filter((member) => member.length > 0))
+        .filter((group) => group.length > 1);
+    return meta.groups;
   }
 
-  // One clause a chunk of the query: [[term, factor], …].
+  const same = (a, b) => a.length === b.length && a.every((term, i) => term === b[i]);
+  const contains = (list, part) => list.some((_, i) => same(list.slice(i, i + part.length), part));
+  const synonym = (member) => ({ lesser: together(member, "all") });
+
+  function wordClause(meta, term, word, choices) {
+    const out = [term, ...choices];
+    for (const group of synonymGroups(meta))
+      if (group.some((member) => same(member, [term])))
+        for (const member of group) if (!same(member, [term])) out.push(synonym(member));
+    return { best: out, word };
+  }
+
+  function chunkClauses(meta, tokens, standing) {
+    const parts = tokens.filter((t) => t.sort === "word" || t.sort === "part");
+    const terms = parts.map((t) => words.term(t.text));
+    const joined = tokens.filter((t) => t.sort === "joined");
+    const choices = joined.map((t) => words.term(t.text));
+    for (const token of tokens) if (token.sort === "base") choices.push({ lesser: words.term(token.text) });
+    standing.push(...terms);
+    if (joined.length === 0) return parts.map((t, i) => wordClause(meta, terms[i], t.text, choices));
+    if (terms.length > 0) choices.push({ lesser: together(terms, "any") });
+    return [{ best: choices, word: joined[0].text }];
+  }
+
   function clauses(meta, query) {
     const chunks = new Map();
-    for (const token of words.tokens(query)) {
-      if (!chunks.has(token.chunk)) chunks.set(token.chunk, []);
-      chunks.get(token.chunk).push(token);
-    }
-    const out = [];
-    for (const tokens of chunks.values()) {
-      const joined = tokens.some((t) => t.sort === "joined");
-      const full = (t) => t.sort === "word" || t.sort === "joined" || (t.sort === "part" && !joined);
-      if (joined || tokens.length === 1 || tokens[0].sort === "word") {
-        out.push({ word: tokens[0].text, terms: tokens.map((t) => [words.term(t.text), full(t) ? 1 : meta.lesser]) });
-      } else for (const t of tokens) out.push({ word: t.text, terms: [[words.term(t.text), full(t) ? 1 : meta.lesser]] });
-    }
-    for (const clause of out)
-      for (const other of synonymsOf(meta, clause.word))
-        for (const t of words.tokens(other)) clause.terms.push([words.term(t.text), meta.lesser]);
+    for (const token of words.tokens(query)) chunks.set(token.chunk, [...(chunks.get(token.chunk) || []), token]);
+    const standing = [];
+    const out = [...chunks.values()].flatMap((tokens) => chunkClauses(meta, tokens, standing));
+    for (const group of synonymGroups(meta))
+      for (const member of group)
+        if (member.length > 1 && contains(standing, member))
+          out.push({ best: group.filter((other) => other !== member).map(synonym), word: "" });
+    const name = words.name(query);
+    if (name !== "" && standing.length > 1) out.push({ best: [name], word: "" });
     return out;
   }
 
-  async function completeLast(clauseList, query) {
-    const last = clauseList[clauseList.length - 1];
+  async function completeLast(list, query) {
     const typed = /([a-z0-9.]+)$/i.exec(query);
-    if (!last || !typed || typed[1].length < 2) return;
-    for (const word of await completion.beginning(typed[1].toLowerCase(), mostCompleted)) {
-      const term = words.term(word);
-      if (!last.terms.some((t) => t[0] === term)) last.terms.push([term, 0.5]);
-    }
+    if (!typed || typed[1].length < 2) return;
+    const start = typed[1].toLowerCase();
+    const completed = await completion.beginning(start, mostCompleted);
+    const choices = completed.map((word) => ({ lesser: words.term(word) }));
+    const last = list.find((clause) => clause.word === start);
+    if (last) last.best.push(...choices);
+    else if (choices.length > 0) list.push({ best: choices, word: start });
   }
 
-  function weigh(meta, postings, factor, scores) {
+  async function termScores(meta, term) {
+    const scores = new Map();
+    const postings = await shards.entry("terms", term);
+    if (!postings) return scores;
     const read = shards.reader(postings);
     const having = read.number();
     let idf = (meta.count - having + 0.5) / (having + 0.5);
@@ -65,23 +93,40 @@
       note += step >> 1;
       const f = step & 1 ? read.number() : 1;
       const length = Math.max(lengths[note] / mean, meta.shortest);
-      const weight = factor * idf * ((meta.k1 + 1) * f) / (meta.k1 * (1 - meta.b + meta.b * length) + f);
-      if (weight > (scores.get(note) || 0)) scores.set(note, weight);
-    }
-  }
-
-  async function clauseScores(meta, clause, slips) {
-    const scores = new Map();
-    const found = await Promise.all(clause.terms.map((t) => shards.entry("terms", t[0])));
-    found.forEach((postings, i) => postings && weigh(meta, postings, clause.terms[i][1], scores));
-    if (scores.size > 0 || clause.word.length < 4) return scores;
-    for (const word of await completion.near(clause.word, 5)) {
-      const postings = await shards.entry("terms", words.term(word));
-      if (!postings) continue;
-      slips.push(word);
-      weigh(meta, postings, 1, scores);
+      scores.set(note, (idf * (meta.k1 + 1) * f) / (meta.k1 * (1 - meta.b + meta.b * length) + f));
     }
     return scores;
+  }
+
+  function combined(lists, how) {
+    const scores = new Map();
+    for (const list of lists)
+      for (const [note, score] of list) {
+        const before = scores.get(note) || 0;
+        scores.set(note, how === "best" ? Math.max(before, score) : before + score);
+      }
+    if (how === "all")
+      for (const note of [...scores.keys()]) if (!lists.every((list) => list.has(note))) scores.delete(note);
+    return scores;
+  }
+
+  async function evaluate(meta, query) {
+    if (typeof query === "string") return termScores(meta, query);
+    if (query.lesser) {
+      const scores = await evaluate(meta, query.lesser);
+      return new Map([...scores].map(([note, score]) => [note, score * meta.lesser]));
+    }
+    const how = query.best ? "best" : query.all ? "all" : "any";
+    return combined(await Promise.all(query[how].map((part) => evaluate(meta, part))), how);
+  }
+
+  // A clause that finds nothing is read as the words that are one slip away from it.
+  async function clauseScores(meta, clause, slips) {
+    const scores = await evaluate(meta, clause);
+    if (scores.size > 0 || clause.word.length < 4) return scores;
+    const near = await completion.near(clause.word, mostNear);
+    slips.push(...near);
+    return near.length > 0 ? evaluate(meta, { best: near.map(words.term) }) : scores;
   }
 
   // {hits: [[note, score], …] best first, counts by kind, slips: words read in place of misspelt ones}.

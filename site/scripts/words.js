@@ -145,8 +145,16 @@
   // The key of a type number or marking: letters in lower case; spaces, hyphens, dots and slashes dropped.
   const typeKey = (text) => text.replace(/[A-Z]/g, (c) => c.toLowerCase()).replace(/[ \-./]/g, "");
 
+  // A short name as one token, blanks and all: `1N 4007` gives `1n4007`.
+  function name(text) {
+    const found = readWords(text);
+    const key = found.map((word) => word.text).join("");
+    return hasDigit(key) && hasLetter(key) && found.length <= 3 && bytes(key) <= longest ? key : "";
+  }
+
   root.benchloreWords = {
     tokens,
+    name,
     typeKey,
     term: (text) => (hasDigit(text) ? text : root.benchloreStem(text)),
   };

@@ -34,7 +34,7 @@ struct SiteInput {
   const Sources& sources;
   const Files& site_files; // site/: templates, styles, scripts
   const Files& content;    // the shop's own folder, for pictures
-  TermsOf terms_of;        // without it the site has no search data
+  TermsOf terms_of{};      // without it the search in the page finds nothing
   RankingNumbers ranking{};
 };
 
