@@ -27,6 +27,12 @@
     return drawn ? drawn.cloneNode(true) : element("strong", "", verdict);
   }
 
+  // Words in `backticks` as code.
+  function withCode(out, sentence) {
+    sentence.split("`").forEach((piece, i) => out.append(i % 2 === 1 ? element("code", "", piece) : piece));
+    return out;
+  }
+
   function judgedItem([title, page, verdict, where, deciding, conditions, stock]) {
     const item = element("article", "judged edge-" + verdict);
     const heading = element("h3");
@@ -36,7 +42,7 @@
     if (conditions.length > 0) {
       item.append(element("p", "ask", verdict === "unknown" ? "Find out first:" : "Only if:"));
       const list = element("ul");
-      for (const condition of conditions) list.append(element("li", "", condition));
+      for (const condition of conditions) list.append(withCode(element("li"), condition));
       item.append(list);
     }
     return item;

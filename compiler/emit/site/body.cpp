@@ -4,6 +4,8 @@
 
 #include "base/text.h"
 
+#include <algorithm>
+
 namespace benchlore {
 namespace {
 
@@ -30,6 +32,12 @@ std::optional<std::string> resolved(std::string_view from, std::string_view targ
   return join(parts, "/");
 }
 
+// A link to a heading that is not there leads to the top of the note; the finding says so elsewhere.
+bool has_heading(const Note& note, std::string_view anchor) {
+  return std::any_of(note.headings.begin(), note.headings.end(),
+                     [&](const Heading& heading) { return heading.anchor == anchor; });
+}
+
 struct PageLinks : LinkTarget {
   const View& view;
   const Gathered& gathered;
@@ -39,11 +47,13 @@ struct PageLinks : LinkTarget {
   std::optional<std::string> href(const BodyLink& link) const override {
     std::string anchor = link.anchor.empty() ? "" : "#" + link.anchor;
     if (leads_out(link.raw)) return link.image ? std::nullopt : std::optional(link.raw);
-    if (link.target.empty()) return link.image || anchor.empty() ? std::nullopt : std::optional(anchor);
+    if (link.target.empty())
+      return !link.image && has_heading(note, link.anchor) ? std::optional(anchor) : std::nullopt;
     auto path = resolved(note.path, link.target);
     if (!path) return std::nullopt;
     if (auto found = gathered.by_path.find(*path); found != gathered.by_path.end() && !link.image)
-      return view.root + page_path(view.shop().note(found->second)) + anchor;
+      return view.root + page_path(view.shop().note(found->second)) +
+             (has_heading(view.shop().note(found->second), link.anchor) ? anchor : "");
     return attachment(*path, link.image);
   }
 

@@ -29,6 +29,13 @@ Html label_view(const View& view, const Label& label) {
   return out << with_code(label.text) << " " << place_view(view.in.sources.place(label.span)) << "</li>\n";
 }
 
+// A finding about a substitute bears the mark of its verdict.
+Html mark_of(const Message& message) {
+  for (Verdict verdict : {Verdict::unsafe, Verdict::unfit, Verdict::unknown, Verdict::conditional, Verdict::suitable})
+    if (to_text(verdict) == message.verdict) return verdict_mark(verdict);
+  return severity_mark(message.severity);
+}
+
 Html accepted_view(const Acceptance& accepted) {
   Html out{"<p class=\"accepted\">Accepted"};
   if (!accepted.by.empty()) out << " by " << text(accepted.by);
@@ -60,22 +67,9 @@ Html broken_view(const View& view) {
 
 } // namespace
 
-Html with_code(std::string_view sentence) {
-  Html out;
-  while (!sentence.empty()) {
-    std::size_t begin = sentence.find('`');
-    std::size_t end = begin == std::string_view::npos ? begin : sentence.find('`', begin + 1);
-    if (end == std::string_view::npos) break;
-    out << text(sentence.substr(0, begin)) << "<code>" << text(sentence.substr(begin + 1, end - begin - 1))
-        << "</code>";
-    sentence.remove_prefix(end + 1);
-  }
-  return out << text(sentence);
-}
-
 Html finding_view(const View& view, const Message& message) {
   Html out{"<li class=\"finding edge-"};
-  out << text(to_text(message.severity)) << "\">" << severity_mark(message.severity) << " <span class=\"finding-text\">"
+  out << text(to_text(message.severity)) << "\">" << mark_of(message) << " <span class=\"finding-text\">"
       << with_code(message.text) << "</span>";
   out << "<p class=\"from\">" << place_view(view.in.sources.place(message.span));
   if (auto subject = view.shop().find(message.subject)) out << " " << view.note_link(*subject);

@@ -9,7 +9,4 @@ Page findings_page(const View& view);
 
 Html finding_view(const View& view, const Message& message);
 
-// Text with `backticks` shown as code.
-Html with_code(std::string_view sentence);
-
 } // namespace benchlore

@@ -64,7 +64,7 @@ Html jobs_view(const View& view, const Gathered& gathered) {
   for (NoteId id : recent_jobs(view, gathered)) {
     const Note& note = view.shop().note(id);
     table.rows.push_back({{view.note_link(id), {}},
-                          {text(note.text("received")), {}},
+                          {Html("<span class=\"date\">") << text(note.text("received")) << "</span>", {}},
                           {view.note_link(note.text("equipment")), {}},
                           {text(spoken(note.text("outcome"))), {}}});
   }
@@ -86,7 +86,7 @@ Page home_page(const View& view, const Gathered& gathered) {
   std::string mains = facts.mains_voltage + (facts.mains_frequency.empty() ? "" : ", " + facts.mains_frequency);
   if (!facts.mains_voltage.empty()) main << "<p class=\"from\">Mains at this bench: " << text(mains) << "</p>\n";
   main << jobs_view(view, gathered);
-  return {"index.html", "Bench", "home", main, {"stem.js", "words.js", "shards.js", "completion.js"}};
+  return {"index.html", "Bench", "home", main, {"shards.js", "completion.js"}};
 }
 
 } // namespace benchlore

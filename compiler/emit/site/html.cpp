@@ -67,6 +67,19 @@ Html link(std::string_view address, const Html& inside) {
   return out;
 }
 
+Html with_code(std::string_view sentence) {
+  Html out;
+  while (!sentence.empty()) {
+    std::size_t begin = sentence.find('`');
+    std::size_t end = begin == std::string_view::npos ? begin : sentence.find('`', begin + 1);
+    if (end == std::string_view::npos) break;
+    out << text(sentence.substr(0, begin)) << "<code>" << text(sentence.substr(begin + 1, end - begin - 1))
+        << "</code>";
+    sentence.remove_prefix(end + 1);
+  }
+  return out << text(sentence);
+}
+
 Html section_heading(std::string_view anchor, std::string_view title) {
   Html out;
   out << "<h2 class=\"trace\" id=\"" << text(anchor) << "\">" << text(title) << "</h2>\n";

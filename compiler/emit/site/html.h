@@ -30,6 +30,9 @@ private:
 // Plain text, escaped; it may stand between tags and in a quoted attribute. Control characters become U+FFFD.
 Html text(std::string_view plain);
 
+// Text in which words stand in `backticks`, shown as code.
+Html with_code(std::string_view sentence);
+
 // Mark-up that one of our own renderers has made and escaped (a note's body, a page's frame).
 Html rendered(std::string markup);
 

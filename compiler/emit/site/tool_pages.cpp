@@ -39,7 +39,7 @@ Page search_page(const View& view) {
           "Search",
           "search",
           main,
-          {"stem.js", "words.js", "shards.js", "rank.js", "completion.js", "search.js"}};
+          {"stem.js", "words.js", "shards.js", "completion.js", "rank.js", "search.js"}};
 }
 
 Page substitute_page(const View& view) {

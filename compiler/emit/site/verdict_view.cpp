@@ -37,15 +37,15 @@ Html rule_link(const View& view, const Reason& reason) {
 
 Html reason_values(const View& view, const Reason& reason) {
   std::vector<NamedValue> values{
-      {"Original", text(reason.original)},
-      {"Substitute", text(reason.substitute)},
-      {"Required", text(reason.required)},
+      {"Original", with_code(reason.original)},
+      {"Substitute", with_code(reason.substitute)},
+      {"Required", with_code(reason.required)},
       {"Margin", reason.margin ? percent(*reason.margin) : Html()},
-      {"Working", text(reason.working)},
-      {"To do", text(reason.action)},
+      {"Working", with_code(reason.working)},
+      {"To do", with_code(reason.action)},
       {"Counts only as",
        text(reason.only_in_role.empty() ? std::string() : role_title(view.schema(), reason.only_in_role))},
-      {"Because", text(reason.because)},
+      {"Because", with_code(reason.because)},
       {"Rule", rule_link(view, reason)},
       {"Source", view.source_link(reason.source)}};
   return render(values);
@@ -73,7 +73,7 @@ Html deciding_view(const View& view, const Judgement& judgement) {
 Html conditions_view(const Judgement& judgement) {
   if (judgement.conditions.empty()) return {};
   std::vector<Html> items;
-  for (const std::string& condition : judgement.conditions) items.push_back(text(condition));
+  for (const std::string& condition : judgement.conditions) items.push_back(with_code(condition));
   Html out{"<p class=\"ask\">"};
   out << (judgement.verdict == Verdict::unknown ? Html("Find out first:") : Html("Only if:")) << "</p>";
   return out << bullets(items);

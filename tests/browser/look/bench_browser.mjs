@@ -12,7 +12,10 @@ if (!modules || !site) {
   process.exit(1);
 }
 export const require = createRequire(path.join(path.resolve(modules), "x.js"));
-export const address = (page) => pathToFileURL(path.join(path.resolve(site), page)).href;
+export const address = (page) => {
+  const [file, anchor] = page.split("#");
+  return pathToFileURL(path.join(path.resolve(site), file)).href + (anchor === undefined ? "" : "#" + anchor);
+};
 export const exists = (page) => fs.existsSync(path.join(site, page));
 export const pagesIn = (folder) =>
   fs.existsSync(path.join(site, folder)) ? fs.readdirSync(path.join(site, folder)).sort().map((f) => folder + "/" + f) : [];
