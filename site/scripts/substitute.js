@@ -7,6 +7,11 @@
   const state = document.getElementById("part_state");
   const answers = document.getElementById("part_answers");
   const mostParts = 12;
+  // Only a conditional verdict may sound like a yes with conditions.
+  const conditionsTitle = {
+    unsafe: "To note, though it changes nothing:", unfit: "To note, though it changes nothing:",
+    unknown: "Find out first:", conditional: "Only if:", suitable: "To note:",
+  };
   let turn = 0;
 
   function element(name, className, text) {
@@ -40,7 +45,7 @@
     item.append(heading, element("p", "where", where + (stock > 0 ? "; " + stock + " in stock" : "")));
     if (deciding.length > 0) item.append(element("p", "", "Decided by " + deciding.join(", ")));
     if (conditions.length > 0) {
-      item.append(element("p", "ask", verdict === "unknown" ? "Find out first:" : "Only if:"));
+      item.append(element("p", "ask", conditionsTitle[verdict]));
       const list = element("ul");
       for (const condition of conditions) list.append(withCode(element("li"), condition));
       item.append(list);

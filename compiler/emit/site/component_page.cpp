@@ -9,9 +9,7 @@ namespace {
 
 Html ratings_part(const View& view, const Note& note) {
   if (note.ratings.empty()) return {};
-  const ComponentClass* found = view.schema().find_class(note.class_name);
-  return section_heading("the_ratings", "Ratings") << ratings_table(view, "Ratings of " + note.title, note.ratings,
-                                                                    found ? found->order : std::vector<std::string>());
+  return section_heading("the_ratings", "Ratings") << ratings_table(view, note);
 }
 
 Html substitutes_part(const View& view, const Gathered& gathered, NoteId id) {

@@ -37,7 +37,14 @@ Html scalar(const View& view, const Field& field, const Node& node) {
   return text(node.text);
 }
 
-// Quoted so that the reader can tell words on a part from words about it.
+bool all_maps(const Node& node) {
+  if (node.is_list())
+    return !node.items.empty() &&
+           std::all_of(node.items.begin(), node.items.end(), [](const Node& item) { return item.is_map(); });
+  return node.is_map() && !node.entries.empty() &&
+         std::all_of(node.entries.begin(), node.entries.end(), [](const Entry& entry) { return entry.value.is_map(); });
+}
+
 bool short_items(const Node& node) {
   return std::all_of(node.items.begin(), node.items.end(),
                      [](const Node& item) { return item.is_scalar() && item.text.size() <= 28; });
@@ -119,14 +126,6 @@ Html keyed_table(const View& view, const Field& field, const Node& node) {
   return render(table);
 }
 
-bool all_maps(const Node& node) {
-  if (node.is_list())
-    return !node.items.empty() &&
-           std::all_of(node.items.begin(), node.items.end(), [](const Node& item) { return item.is_map(); });
-  return node.is_map() && !node.entries.empty() &&
-         std::all_of(node.entries.begin(), node.entries.end(), [](const Entry& entry) { return entry.value.is_map(); });
-}
-
 bool short_value(const Node& node) {
   if (node.is_scalar()) return node.text.size() <= 160;
   return node.is_list() && short_items(node) && node.items.size() <= 8;
@@ -134,7 +133,6 @@ bool short_value(const Node& node) {
 
 Html section(const View& view, const Field& field, const Node& node) {
   Html out = section_heading("field_" + safe_name(field.name), spoken(field.name));
-  if (all_maps(node)) return out << (node.is_list() ? list_table(view, field, node) : keyed_table(view, field, node));
   if (node.is_scalar()) out << "<p>";
   out << field_value(view, field, node);
   if (node.is_scalar()) out << "</p>";
@@ -155,7 +153,7 @@ Html field_value(const View& view, const Field& field, const Node& node) {
   return {};
 }
 
-Html fields_view(const View& view, const Note& note, const std::vector<std::string>& skip) {
+FieldsView fields_view(const View& view, const Note& note, const std::vector<std::string>& skip) {
   const Kind* kind = view.schema().find_kind(note.kind);
   std::vector<NamedValue> facts;
   Html sections;
@@ -170,7 +168,7 @@ Html fields_view(const View& view, const Note& note, const std::vector<std::stri
       sections << section(view, named, entry.value);
     }
   }
-  return render(facts) << sections;
+  return {render(facts), sections};
 }
 
 } // namespace benchlore

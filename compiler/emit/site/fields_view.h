@@ -8,8 +8,10 @@ namespace benchlore {
 // A value within a cell or a line.
 Html field_value(const View& view, const Field& field, const Node& node);
 
-// A section for each field of the kind that the note holds, except those named in `skip`. Short values come first, as
-// one list of facts.
-Html fields_view(const View& view, const Note& note, const std::vector<std::string>& skip);
+// The fields of a note except those named in `skip`: short values as one list of facts, a section for each longer one.
+struct FieldsView {
+  Html facts, sections;
+};
+FieldsView fields_view(const View& view, const Note& note, const std::vector<std::string>& skip);
 
 } // namespace benchlore

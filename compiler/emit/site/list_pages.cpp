@@ -54,7 +54,8 @@ Html parametric_table(const View& view, const ComponentClass& component_class, c
   for (NoteId id : components)
     for (const auto& [name, stated] : view.shop().note(id).ratings)
       if (std::find(order.begin(), order.end(), name) == order.end()) order.push_back(name);
-  for (const std::string& name : order) table.columns.push_back(rating_title(view.schema(), name));
+  for (const std::string& name : order)
+    table.columns.push_back(rating_title(view.schema(), name, component_class.name));
   for (NoteId id : components) table.rows.push_back(parametric_row(view, id, order));
   return render(table);
 }

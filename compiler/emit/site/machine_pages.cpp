@@ -95,8 +95,8 @@ KindParts equipment_parts(const View& view, const Gathered&, NoteId id) {
   std::vector<Html> steps;
   for (const auto& step : view.shop().note(id).texts("before-power-on")) steps.push_back(text(step.value));
   if (!steps.empty()) parts.before << section_heading("the_first_looks", "Before power on") << numbered(steps);
-  parts.before << naming_part(view, id, "fault", "equipment", "Known faults");
-  parts.after << naming_part(view, id, "procedure", "equipment", "Procedures")
+  parts.after << naming_part(view, id, "fault", "equipment", "Known faults")
+              << naming_part(view, id, "procedure", "equipment", "Procedures")
               << naming_part(view, id, "job", "equipment", "Jobs so far");
   return parts;
 }
@@ -133,7 +133,7 @@ KindParts procedure_parts(const View& view, const Gathered&, NoteId id) {
       }
     items.push_back(item);
   }
-  parts.after << section_heading("the_steps", "Steps") << numbered(items);
+  parts.before << section_heading("the_steps", "Steps") << numbered(items);
   return parts;
 }
 

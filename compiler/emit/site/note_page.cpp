@@ -90,9 +90,10 @@ Page note_page(const View& view, const Gathered& gathered, NoteId id) {
   KindParts parts = parts_of(view, gathered, id);
   for (const char* common : {"kind", "title", "tags", "sources", "cautions", "accepts", "class"})
     parts.shown.emplace_back(common);
+  FieldsView fields = fields_view(view, note, parts.shown);
   Html main = trail(view, note);
   main << "<h1>" << text(note.title) << "</h1>\n"
-       << tags_view(note) << cautions_box(view, id) << parts.before << fields_view(view, note, parts.shown)
+       << tags_view(note) << cautions_box(view, id) << fields.facts << parts.before << fields.sections
        << body_view(view, gathered, note) << parts.after << sources_view(view, note) << backlinks_view(view, id)
        << "<p class=\"written\">Written in <code>" << text(note.path) << "</code></p>\n";
   return {page_path(note), note.title, "notes", main, {}};

@@ -41,8 +41,8 @@ std::vector<Cell> quantity_row(const Quantity& quantity) {
           {conditions(quantity), {}}};
 }
 
-std::vector<Cell> row(const View& view, const std::string& name, const StatedValue& stated) {
-  std::vector<Cell> cells{{text(rating_title(view.schema(), name)), {}}};
+std::vector<Cell> row(const View& view, const std::string& title, const StatedValue& stated) {
+  std::vector<Cell> cells{{text(title), {}}};
   if (const auto* quantity = std::get_if<Quantity>(&stated.value)) {
     for (Cell& cell : quantity_row(*quantity)) cells.push_back(std::move(cell));
   } else {
@@ -55,21 +55,24 @@ std::vector<Cell> row(const View& view, const std::string& name, const StatedVal
 
 } // namespace
 
-Html ratings_table(const View& view, const std::string& caption, const Ratings& ratings,
-                   const std::vector<std::string>& order) {
-  Table table{caption, {"Rating", "Value", "Min", "Typ", "Max", "At", "Source"}, {}, false};
+Html ratings_table(const View& view, const Note& note) {
+  const ComponentClass* found = view.schema().find_class(note.class_name);
+  std::vector<std::string> order = found ? found->order : std::vector<std::string>();
+  for (const auto& [name, stated] : note.ratings)
+    if (std::find(order.begin(), order.end(), name) == order.end()) order.push_back(name);
+  Table table{"Ratings of " + note.title, {"Rating", "Value", "Min", "Typ", "Max", "At", "Source"}, {}, false};
   for (const std::string& name : order)
-    if (auto found = ratings.find(name); found != ratings.end()) table.rows.push_back(row(view, name, found->second));
-  for (const auto& [name, stated] : ratings)
-    if (std::find(order.begin(), order.end(), name) == order.end()) table.rows.push_back(row(view, name, stated));
+    if (auto stated = note.ratings.find(name); stated != note.ratings.end())
+      table.rows.push_back(row(view, rating_title(view.schema(), name, note.class_name), stated->second));
   return render(table);
 }
 
-Html stated_list(const View& view, const Ratings& ratings) {
+Html stated_list(const View& view, const Ratings& ratings, std::string_view class_name) {
   Html out;
   for (const auto& [name, stated] : ratings) {
     if (!out.empty()) out << ", ";
-    out << text(rating_title(view.schema(), name)) << " " << text(to_text(stated.value));
+    out << text(class_name.empty() ? stress_title(view.schema(), name) : rating_title(view.schema(), name, class_name))
+        << " " << text(to_text(stated.value));
   }
   return out;
 }

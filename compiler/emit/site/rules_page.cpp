@@ -26,18 +26,20 @@ Html role_list(const View& view, const std::vector<std::string>& names) {
   return out;
 }
 
-Cell side(const View& view, const std::string& class_name, const Ratings& ratings) {
+Cell side(const View& view, const std::string& class_name, const std::vector<std::string>& usual,
+          const Ratings& ratings) {
   Html out;
   if (!class_name.empty()) out << view.class_link(class_name) << " ";
-  return {out << stated_list(view, ratings), {}};
+  std::string own = !class_name.empty() || usual.empty() ? class_name : usual.front();
+  return {out << stated_list(view, ratings, own), {}};
 }
 
 Html examples_view(const View& view, const Rule& rule) {
   Table table{"Examples of " + spoken(rule.name), {"Example", "Original", "Substitute", "Stress", "Role"}, {}, false};
   for (const RuleExample& example : rule.examples)
     table.rows.push_back({{text(example.kind), {}},
-                          side(view, example.original_class, example.original),
-                          side(view, example.substitute_class, example.substitute),
+                          side(view, example.original_class, rule.from, example.original),
+                          side(view, example.substitute_class, rule.to, example.substitute),
                           {stated_list(view, example.stress), {}},
                           {example.role.empty() ? Html() : text(role_title(view.schema(), example.role)), {}}});
   return render(table);
@@ -62,7 +64,7 @@ Html rule_view(const View& view, const Rule& rule) {
   std::vector<NamedValue> facts{
       {"Compares", text(rule.rating.empty() ? std::string() : rating_title(view.schema(), rule.rating))},
       {"Form", text(spoken(to_text(rule.form)))},
-      {"Against", text(rule.stress.empty() ? std::string() : rating_title(view.schema(), rule.stress))},
+      {"Against", text(rule.stress.empty() ? std::string() : stress_title(view.schema(), rule.stress))},
       {"In place of", class_links(view, rule.from)},
       {"Substitute", class_links(view, rule.to)},
       {"Roles", role_list(view, rule.roles)},

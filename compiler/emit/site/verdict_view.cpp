@@ -31,7 +31,7 @@ Html percent(double margin) {
 }
 
 Html rule_link(const View& view, const Reason& reason) {
-  if (!reason.rule) return text(reason.rule_name);
+  if (!reason.rule) return {};
   return link(view.root + rule_path(reason.rule->name), text(spoken(reason.rule->name)));
 }
 
@@ -70,12 +70,28 @@ Html deciding_view(const View& view, const Judgement& judgement) {
   return out;
 }
 
+// Only a conditional verdict may sound like a yes with conditions.
+Markup conditions_title(Verdict verdict) {
+  switch (verdict) {
+  case Verdict::unsafe:
+  case Verdict::unfit:
+    return "To note, though it changes nothing:";
+  case Verdict::unknown:
+    return "Find out first:";
+  case Verdict::conditional:
+    return "Only if:";
+  case Verdict::suitable:
+    return "To note:";
+  }
+  return "";
+}
+
 Html conditions_view(const Judgement& judgement) {
   if (judgement.conditions.empty()) return {};
   std::vector<Html> items;
   for (const std::string& condition : judgement.conditions) items.push_back(with_code(condition));
   Html out{"<p class=\"ask\">"};
-  out << (judgement.verdict == Verdict::unknown ? Html("Find out first:") : Html("Only if:")) << "</p>";
+  out << conditions_title(judgement.verdict) << "</p>";
   return out << bullets(items);
 }
 
@@ -125,7 +141,7 @@ Html where_view(const View& view, const JudgedSubstitute& judged) {
   }
   if (!judged.where.role.empty()) out << ", as " << text(role_title(view.schema(), judged.where.role));
   for (const auto& [name, stated] : judged.where.stress)
-    out << ", " << text(rating_title(view.schema(), name)) << " " << text(to_text(stated.value));
+    out << ", " << text(stress_title(view.schema(), name)) << " " << text(to_text(stated.value));
   return out;
 }
 
@@ -147,13 +163,23 @@ Html judged_view(const View& view, const JudgedSubstitute& judged) {
   return out << render(facts) << conditions_view(judgement) << folded_reasons(view, judged) << "</article>\n";
 }
 
-std::string rating_title(const Schema& schema, std::string_view name) {
-  if (auto stress = schema.stresses.find(name); stress != schema.stresses.end() && !stress->second.title.empty())
-    return stress->second.title;
-  for (const auto& [class_name, component_class] : schema.classes)
-    if (auto rating = component_class.ratings.find(name); rating != component_class.ratings.end())
-      return rating->second.title.empty() ? spoken(name) : rating->second.title;
-  return spoken(name);
+std::string rating_title(const Schema& schema, std::string_view name, std::string_view class_name) {
+  auto title_in = [&](const ComponentClass& one) {
+    auto rating = one.ratings.find(name);
+    return rating == one.ratings.end() ? std::string() : rating->second.title;
+  };
+  if (const ComponentClass* own = schema.find_class(class_name))
+    if (std::string title = title_in(*own); !title.empty()) return title;
+  for (const auto& [one, component_class] : schema.classes)
+    if (std::string title = title_in(component_class); !title.empty()) return title;
+  auto stress = schema.stresses.find(name);
+  return stress == schema.stresses.end() || stress->second.title.empty() ? spoken(name) : stress->second.title;
+}
+
+std::string stress_title(const Schema& schema, std::string_view name) {
+  auto stress = schema.stresses.find(name);
+  return stress == schema.stresses.end() || stress->second.title.empty() ? rating_title(schema, name)
+                                                                         : stress->second.title;
 }
 
 std::string role_title(const Schema& schema, std::string_view name) {

@@ -23,8 +23,10 @@ Html reasons_view(const View& view, const std::vector<Reason>& reasons);
 // `in general`, or the position, role and stress for which it was judged.
 Html where_view(const View& view, const JudgedSubstitute& judged);
 
-// Title of a rating or a stress of any class; its name when it has none.
-std::string rating_title(const Schema& schema, std::string_view name);
+// Title of a rating, of this class if it is one of its own, else of any class or of a stress; its name when it has
+// none.
+std::string rating_title(const Schema& schema, std::string_view name, std::string_view class_name = {});
+std::string stress_title(const Schema& schema, std::string_view name);
 std::string role_title(const Schema& schema, std::string_view name);
 
 } // namespace benchlore
