@@ -105,7 +105,6 @@
   }
 
   function baseOf(text, lastWord) {
-    if (isValue(text)) return "";
     const letters = bytes(lastWord) <= 3 && /^[^0-9.]*$/.test(lastWord) && lastWord.length < text.length;
     const base = letters ? text.slice(0, text.length - lastWord.length) : withoutSuffix(text);
     return goodBase(base) ? base : "";
@@ -120,7 +119,8 @@
   function compound(words, chunk, tokens) {
     const joined = joinKey(words);
     const whole = joined === "" && words.length === 1 ? words[0].text : joined;
-    const base = whole === "" ? "" : baseOf(whole, words[words.length - 1].text);
+    const values = words.every((word) => isValue(word.text));
+    const base = whole === "" || values ? "" : baseOf(whole, words[words.length - 1].text);
     const sort = words.length === 1 ? "word" : "part";
     for (const word of words)
       if (!stopWords.has(word.text) && word.text !== "") tokens.push({ text: word.text, sort, chunk });

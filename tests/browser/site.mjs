@@ -1,5 +1,6 @@
 // The built site in a browser, opened from the disk: nothing is asked of a network, nothing complains, search and
 // look-up find what is there, every sort of page is accessible in both colour schemes and at two sizes.
+import fs from "node:fs";
 import { address, assert, check, exists, finish, openBrowser, openPage, pagesIn, read, require, samplePages } from "./look/bench_browser.mjs";
 
 const axe = require("axe-core").source;
@@ -8,6 +9,20 @@ const sizes = [{ width: 1024, height: 768 }, { width: 390, height: 844 }];
 const aComponent = pagesIn("notes").find((page) => /id="the_substitutes"/.test(read(page)));
 const decoded = (html) => html.replace(/&(lt|gt|quot|#39|amp);/g, (m) => ({ "&lt;": "<", "&gt;": ">", "&quot;": '"', "&#39;": "'", "&amp;": "&" })[m]);
 const titleOf = (page) => decoded(/<h1>(.*?)<\/h1>/.exec(read(page))[1]);
+
+// Tables that hold the scripts to the compiler: `word stem` a line, and text, a tab, tokens.
+await check("the scripts stem and split words as the compiler does", async () => {
+  const lines = (file) => fs.readFileSync(new URL(file, import.meta.url), "utf8").split("\n").filter((l) => l && !l.startsWith("#"));
+  const page = await openPage(browser, "search.html");
+  const wrong = await page.evaluate(([stems, texts]) => {
+    const shown = { joined: "=", base: "~" };
+    const tokens = (text) => benchloreWords.tokens(text).map((t) => (shown[t.sort] || "") + t.text).join(" ");
+    return [...stems.map((l) => l.split(" ")).filter(([word, stem]) => benchloreStem(word) !== stem),
+      ...texts.map((l) => l.split("\t")).filter(([text, expected]) => tokens(text) !== (expected || "")).map(([t]) => [t, tokens(t)])];
+  }, [lines("../unit/site/stems.txt"), lines("../tables/search_tokens.txt")]);
+  assert(wrong.length === 0, JSON.stringify(wrong.slice(0, 8)));
+  await page.close();
+});
 
 await check("pages open from the disk without a complaint", async () => {
   for (const at of samplePages()) {

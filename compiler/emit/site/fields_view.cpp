@@ -146,9 +146,9 @@ Html field_value(const View& view, const Field& field, const Node& node) {
   case Node::Shape::scalar:
     return scalar(view, field, node);
   case Node::Shape::list:
-    return list_value(view, field, node);
+    return all_maps(node) ? list_table(view, field, node) : list_value(view, field, node);
   case Node::Shape::map:
-    return map_value(view, field, node);
+    return all_maps(node) ? keyed_table(view, field, node) : map_value(view, field, node);
   }
   return {};
 }
