@@ -120,11 +120,12 @@
     return combined(await Promise.all(query[how].map((part) => evaluate(meta, part))), how);
   }
 
-  // A clause that finds nothing is read as the words that are one slip away from it.
+  // A clause that finds nothing is read as the words that are one slip away from it. Not so a type number: one figure
+  // aside is another part.
   async function clauseScores(meta, clause, slips) {
     const scores = await evaluate(meta, clause);
-    if (scores.size > 0 || clause.word.length < 4) return scores;
-    const near = await completion.near(clause.word, mostNear);
+    if (scores.size > 0 || !/^[a-z]{4,}$/.test(clause.word)) return scores;
+    const near = (await completion.near(clause.word, mostNear)).filter((word) => !/[0-9]/.test(word));
     slips.push(...near);
     return near.length > 0 ? evaluate(meta, { best: near.map(words.term) }) : scores;
   }
