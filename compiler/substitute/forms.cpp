@@ -145,10 +145,13 @@ Finding allowed(const Comparison& c) {
   return finding;
 }
 
+// A band may be open at one end: then only the other end is worth saying.
 std::string band_text(const Comparison& c) {
-  auto percent = [](double fraction) { return show_number(fraction * 100, dimension::none); };
-  return "within -" + percent(c.band.below) + "/+" + percent(c.band.above) + " % of " + to_text(*c.reference) + " (" +
-         c.reference_name + ")";
+  auto percent = [](double fraction) { return show_number(fraction * 100, dimension::none) + " %"; };
+  const std::string of = " of " + to_text(*c.reference) + " (" + c.reference_name + ")";
+  if (c.band.above >= 100) return "not less than " + percent(1 - c.band.below) + of;
+  if (c.band.below >= 1) return "not more than " + percent(1 + c.band.above) + of;
+  return "within -" + percent(c.band.below) + "/+" + percent(c.band.above) + of;
 }
 
 // The whole interval inside the reference's own interval, widened by the band; both tolerances must be stated.

@@ -23,7 +23,8 @@ struct Answer {
 
 // A folder that goes away with the test.
 struct Bench {
-  fs::path root = fs::temp_directory_path() / ("benchlore-cases-" + std::to_string(getpid()) + "-" + std::to_string(next()));
+  fs::path root =
+      fs::temp_directory_path() / ("benchlore-cases-" + std::to_string(getpid()) + "-" + std::to_string(next()));
   Bench() { fs::create_directories(root); }
   ~Bench() { fs::remove_all(root); }
   static int next() {
@@ -84,17 +85,29 @@ Bench broken_shop() {
   bench.write("content/script.md", "---\nkind: page\ntitle: x\n---\n[run](javascript:alert(1))\n");
   bench.write("content/a/twin.md", "---\nkind: page\ntitle: x\n---\n");
   bench.write("content/b/twin.md", "---\nkind: page\ntitle: x\n---\n");
-  bench.write("content/job.md", "---\nkind: job\ntitle: x\nequipment: no-such-machine\n---\n");
+  bench.write("content/job.md", "---\nkind: job\ntitle: x\nequipment: no-such-machine\nreceived: 2024-05-01\n---\n");
   return bench;
 }
 
 const std::map<std::string, std::string> expected = {
-    {"no-front.md", "front-matter-missing"}, {"bad-yaml.md", "front-matter-syntax"}, {"anchor.md", "front-matter-subset"},
-    {"bad-kind.md", "unknown-kind"},         {"bad-field.md", "unknown-field"},      {"no-title.md", "missing-field"},
-    {"bad-class.md", "unknown-class"},       {"bad-rating.md", "unknown-rating"},    {"bad-unit.md", "bad-quantity"},
-    {"comma.md", "bad-quantity"},            {"not-text.md", "unreadable-file"},     {"broken-link.md", "broken-link"},
-    {"case-link.md", "link-case"},           {"anchor-link.md", "missing-anchor"},   {"outside.md", "link-outside"},
-    {"picture.md", "missing-image"},         {"script.md", "unsafe-link"},           {"b/twin.md", "duplicate-id"},
+    {"no-front.md", "front-matter-missing"},
+    {"bad-yaml.md", "front-matter-syntax"},
+    {"anchor.md", "front-matter-subset"},
+    {"bad-kind.md", "unknown-kind"},
+    {"bad-field.md", "unknown-field"},
+    {"no-title.md", "missing-field"},
+    {"bad-class.md", "unknown-class"},
+    {"bad-rating.md", "unknown-rating"},
+    {"bad-unit.md", "bad-quantity"},
+    {"comma.md", "bad-quantity"},
+    {"not-text.md", "unreadable-file"},
+    {"broken-link.md", "broken-link"},
+    {"case-link.md", "link-case"},
+    {"anchor-link.md", "missing-anchor"},
+    {"outside.md", "link-outside"},
+    {"picture.md", "missing-image"},
+    {"script.md", "unsafe-link"},
+    {"b/twin.md", "duplicate-id"},
     {"job.md", "unresolved-reference"},
 };
 
@@ -102,7 +115,8 @@ const std::map<std::string, std::string> expected = {
 
 TEST_CASE("check lists a broken file of each sort once, with its place, and exits 1") {
   const Bench bench = broken_shop();
-  const Answer answer = run_benchlore({"check", "--content", bench.path("content"), "--schema", schema, "--format", "json"});
+  const Answer answer =
+      run_benchlore({"check", "--content", bench.path("content"), "--schema", schema, "--format", "json"});
   CHECK(answer.code == 1);
   for (const auto& [file, kind] : expected) {
     CAPTURE(file);
@@ -123,7 +137,8 @@ TEST_CASE("each message of check stands with file, line and column in the text")
 
 TEST_CASE("build publishes the sound notes, marks the broken ones on the report page, and exits 1") {
   const Bench bench = broken_shop();
-  const Answer answer = run_benchlore({"build", "--content", bench.path("content"), "--schema", schema, "--site", site, "--out", bench.path("public")});
+  const Answer answer = run_benchlore(
+      {"build", "--content", bench.path("content"), "--schema", schema, "--site", site, "--out", bench.path("public")});
   CHECK(answer.code == 1);
   CHECK(fs::exists(bench.path("public/index.html")));
   CHECK(fs::exists(bench.path("public/notes/sound.html")));
@@ -138,12 +153,15 @@ TEST_CASE("a missing content folder, a foreign output folder and an unreadable s
   Bench bench;
   bench.write("content/a.md", "---\nkind: page\ntitle: A\n---\n");
   bench.write("mine/letter.txt", "dear");
-  const Answer missing = run_benchlore({"build", "--content", bench.path("none"), "--schema", schema, "--site", site, "--out", bench.path("public")});
+  const Answer missing = run_benchlore(
+      {"build", "--content", bench.path("none"), "--schema", schema, "--site", site, "--out", bench.path("public")});
   CHECK(missing.code == 2);
   CHECK(missing.err.find("none") != std::string::npos);
-  const Answer foreign = run_benchlore({"build", "--content", bench.path("content"), "--schema", schema, "--site", site, "--out", bench.path("mine")});
+  const Answer foreign = run_benchlore(
+      {"build", "--content", bench.path("content"), "--schema", schema, "--site", site, "--out", bench.path("mine")});
   CHECK(foreign.code == 2);
-  const Answer unreadable = run_benchlore({"build", "--content", bench.path("content"), "--schema", bench.path("nowhere"), "--site", site, "--out", bench.path("public")});
+  const Answer unreadable = run_benchlore({"build", "--content", bench.path("content"), "--schema",
+                                           bench.path("nowhere"), "--site", site, "--out", bench.path("public")});
   CHECK(unreadable.code == 2);
   std::vector<std::string> left;
   for (const auto& entry : fs::recursive_directory_iterator(bench.root)) {
@@ -156,7 +174,8 @@ TEST_CASE("a missing content folder, a foreign output folder and an unreadable s
 TEST_CASE("building twice replaces the output whole and leaves nothing beside it") {
   Bench bench;
   bench.write("content/first.md", "---\nkind: page\ntitle: First\n---\n");
-  const std::vector<std::string> build = {"build", "--content", bench.path("content"), "--schema", schema, "--site", site, "--out", bench.path("public")};
+  const std::vector<std::string> build = {"build", "--content", bench.path("content"), "--schema", schema, "--site",
+                                          site,    "--out",     bench.path("public")};
   CHECK(run_benchlore(build).code == 0);
   fs::remove(bench.path("content/first.md"));
   bench.write("content/second.md", "---\nkind: page\ntitle: Second\n---\n");
@@ -170,7 +189,8 @@ TEST_CASE("building twice replaces the output whole and leaves nothing beside it
 
 TEST_CASE("judge answers 0 for usable, 1 for any other verdict, 2 for a name that is not there") {
   const std::string content = std::string(BENCHLORE_ROOT) + "/content";
-  const Answer good = run_benchlore({"judge", "1N4001", "1N4007", "--content", content, "--schema", schema, "--role", "mains-rectifier", "--format", "json"});
+  const Answer good = run_benchlore({"judge", "1N4001", "1N4007", "--content", content, "--schema", schema, "--role",
+                                     "mains-rectifier", "--format", "json"});
   CHECK_MESSAGE(good.code == 0, good.out << good.err);
   CHECK(good.out.find("\"version\":1") != std::string::npos);
   const Answer worse = run_benchlore({"judge", "1N4007", "1N4001", "--content", content, "--schema", schema});
@@ -179,13 +199,16 @@ TEST_CASE("judge answers 0 for usable, 1 for any other verdict, 2 for a name tha
   CHECK(run_benchlore({"judge", "1N4007", "no-such-part", "--content", content, "--schema", schema}).code == 2);
   CHECK(run_benchlore({"judge", "1N4007"}).code == 2);
   CHECK(run_benchlore({"juge"}).code == 2);
-  CHECK(run_benchlore({"judge", "1N4007", "1N4001", "--content", content, "--schema", schema, "--stress", "applied-voltage=12"}).code == 2);
+  CHECK(run_benchlore(
+            {"judge", "1N4007", "1N4001", "--content", content, "--schema", schema, "--stress", "applied-voltage=12"})
+            .code == 2);
 }
 
 TEST_CASE("a part is found by id, marking, alias and type number with or without hyphens") {
   const std::string content = std::string(BENCHLORE_ROOT) + "/content";
   for (const char* name : {"1N4007", "1n-4007", "1N 4007"}) {
-    const Answer answer = run_benchlore({"substitute", name, "--content", content, "--schema", schema, "--format", "json", "--limit", "3"});
+    const Answer answer = run_benchlore(
+        {"substitute", name, "--content", content, "--schema", schema, "--format", "json", "--limit", "3"});
     CAPTURE(name);
     CHECK_MESSAGE(answer.out.find("\"original\":\"1n4007\"") != std::string::npos, answer.out << answer.err);
   }

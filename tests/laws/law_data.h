@@ -43,7 +43,9 @@ inline void add_demonstration_pairs(std::vector<Pair>& pairs) {
       const ComponentClass* to = schema.find_class(y.class_name);
       if (from == nullptr || to == nullptr) continue;
       pairs.push_back({a + " by " + b, from, to, x.ratings, y.ratings, {}});
-      for (const Position* position : shop.positions_of(first)) pairs.push_back({a + " by " + b + " at " + position->ref, from, to, x.ratings, y.ratings, shop.where(*position)});
+      for (const Position* position : shop.positions_of(first))
+        pairs.push_back(
+            {a + " by " + b + " at " + position->ref, from, to, x.ratings, y.ratings, shop.where(*position)});
     }
   }
 }
@@ -52,7 +54,8 @@ inline std::vector<Pair> law_pairs() {
   std::vector<Pair> pairs;
   const Schema& schema = project_schema();
   for (const VerdictCase& c : verdict_cases()) {
-    pairs.push_back({c.name, schema.find_class(c.original_class), schema.find_class(c.substitute_class), c.original, c.substitute, c.where});
+    pairs.push_back({c.name, schema.find_class(c.original_class), schema.find_class(c.substitute_class), c.original,
+                     c.substitute, c.where});
   }
   add_demonstration_pairs(pairs);
   return pairs;

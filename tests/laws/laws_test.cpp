@@ -17,7 +17,10 @@ void without_each_rating(const test::Pair& pair, Ratings test::Pair::*side, int 
     (less.*side).erase(name);
     ++tried;
     const int after = usability(test::judge_pair(less).verdict);
-    if (after > before) FAIL_CHECK(pair.name << ": without `" << name << "` of the " << (side == &test::Pair::original ? "original" : "substitute") << " the verdict gets better");
+    if (after > before)
+      FAIL_CHECK(pair.name << ": without `" << name << "` of the "
+                           << (side == &test::Pair::original ? "original" : "substitute")
+                           << " the verdict gets better");
   }
 }
 
@@ -54,7 +57,9 @@ TEST_CASE("a typical value in place of a guaranteed one never makes a substitute
       if (quantity == nullptr || !quantity->centre()) continue;
       Quantity typical;
       typical.dimension = quantity->dimension;
-      typical.typical = quantity->nominal ? quantity->nominal : quantity->maximum ? quantity->maximum : quantity->minimum;
+      typical.typical = quantity->nominal   ? quantity->nominal
+                        : quantity->maximum ? quantity->maximum
+                                            : quantity->minimum;
       typical.at = quantity->at;
       test::Pair other = pair;
       other.substitute[name].value = typical;
@@ -90,9 +95,12 @@ TEST_CASE("a part suits its own place unless something is not stated or the plac
     const Judgement judgement = test::judge_pair(self);
     for (const Reason& reason : judgement.reasons) {
       if (reason.outcome != Outcome::falls_short && reason.outcome != Outcome::differs) continue;
-      const bool by_place = std::any_of(judgement.original_reasons.begin(), judgement.original_reasons.end(), [&](auto& r) { return r.rule_name == reason.rule_name; });
-      const bool fixed = reason.rule != nullptr && (reason.rule->limit.has_value() || reason.rule->form == RuleForm::allowed);
-      CHECK_MESSAGE((by_place || fixed || !reason.only_in_role.empty()), pair.name << ": " << reason.rule_name << " " << reason.substitute << " wanted " << reason.required);
+      const bool by_place = std::any_of(judgement.original_reasons.begin(), judgement.original_reasons.end(),
+                                        [&](auto& r) { return r.rule_name == reason.rule_name; });
+      const bool fixed =
+          reason.rule != nullptr && (reason.rule->limit.has_value() || reason.rule->form == RuleForm::allowed);
+      CHECK_MESSAGE((by_place || fixed || !reason.only_in_role.empty()),
+                    pair.name << ": " << reason.rule_name << " " << reason.substitute << " wanted " << reason.required);
     }
   }
 }
@@ -104,7 +112,8 @@ TEST_CASE("a greater value never worsens an at-least rule, and a smaller one nev
       const bool upward = reason.rule->form == RuleForm::at_least || reason.rule->form == RuleForm::withstands;
       if (!upward && reason.rule->form != RuleForm::at_most) continue;
       const auto stated = pair.substitute.find(reason.rule->rating);
-      const Quantity* quantity = stated == pair.substitute.end() ? nullptr : std::get_if<Quantity>(&stated->second.value);
+      const Quantity* quantity =
+          stated == pair.substitute.end() ? nullptr : std::get_if<Quantity>(&stated->second.value);
       if (quantity == nullptr || !quantity->centre() || *quantity->centre() <= 0) continue;
       test::Pair better = pair;
       Quantity moved = *quantity;
