@@ -1,6 +1,7 @@
 // The three writers, one after another, into a folder that becomes visible only when all of them are done.
 #include "base/publish.h"
 #include "compile/compile.h"
+#include "compile/site_terms.h"
 #include "emit/catalogue/catalogue.h"
 #include "emit/index/index.h"
 #include "emit/site/site.h"
@@ -30,7 +31,9 @@ bool publish(const Compiled& compiled, const BuildInput& input, const Progress& 
   const auto content = disk_files(input.content);
   const auto site = disk_files(input.site);
   const auto output = disk_files(staging->folder());
-  if (!write_site({compiled.shop, compiled.judged, compiled.report, compiled.sources, *site, *content}, *output)) {
+  if (!write_site({compiled.shop, compiled.judged, compiled.report, compiled.sources, *site, *content,
+                   terms_for_site(compiled.shop, compiled.judged), ranking_for_site()},
+                  *output)) {
     error = "the site could not be written: a template in `" + input.site + "` is missing, or the disk is full";
     return false;
   }
