@@ -61,7 +61,7 @@ struct Word {
   std::size_t region1 = 0, region2 = 0;
 
   bool ends(std::string_view ending) const { return text.ends_with(ending); }
-  void cut(std::size_t count) { text.resize(text.size() - count); }
+  void cut(std::size_t count) { text.erase(text.size() - count); }
   char last(std::size_t back) const { return back < text.size() ? text[text.size() - 1 - back] : '\0'; }
 };
 

@@ -27,20 +27,20 @@ struct Heading {
 
 // A note named by a field of the front matter.
 struct Reference {
-  std::string field;  // path of field names: `substitutes.component`
-  std::string target; // id as written
+  std::string field;              // path of field names: `substitutes.component`
+  std::string target;             // id as written
   std::vector<std::string> kinds; // that it may be; empty: any
   Span span;
 };
 
 struct Note {
-  std::string id;    // file name without `.md`
-  std::string path;  // relative to the content folder
+  std::string id;   // file name without `.md`
+  std::string path; // relative to the content folder
   FileId file;
   std::string kind;
   std::string title;
-  Node front;        // the whole front matter; an empty map when it could not be read
-  Span front_span;   // between the `---` lines
+  Node front;      // the whole front matter; an empty map when it could not be read
+  Span front_span; // between the `---` lines
   Span body_span;
   std::vector<std::string> tags;
   std::vector<Reference> references;
@@ -65,7 +65,8 @@ Note read_note(std::string path, FileId file, const Sources& sources, const Sche
 enum class LinkSort { relative, outward, refused };
 LinkSort link_sort(std::string_view raw);
 
-// The path of a relative link from the folder of the file that holds it; nothing when it leads out of the content folder.
+// The path of a relative link from the folder of the file that holds it; nothing when it leads out of the content
+// folder.
 std::optional<std::string> link_path(std::string_view from, std::string_view target);
 
 // Headings of a body have this before their anchor as id, so that no heading takes the id of a part of the page.

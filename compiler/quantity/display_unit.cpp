@@ -38,7 +38,7 @@ constexpr auto rows = std::to_array<Row>({
     {charge, "C", 1, 0, "pnum-", false},
     {time, "h", 3600, 0, "-", true},
     {time, "s", 1, 0, "pnum-", false},
-    {length, "m", 1, 0, "num-k", false},
+    {length, "m", 1, 0, "m-k", false},
     {length * length, "mm²", 1, -6, "-", false},
     {length * length * length, "mm³", 1, -9, "-", false},
     {mass, "g", 1, -3, "um-k", false},

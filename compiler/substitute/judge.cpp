@@ -100,7 +100,7 @@ Reason refused_class(const Part& original, const Part& substitute, std::string r
 Reason judge_class(const Schema& schema, const Part& original, const Part& substitute, const Where& where) {
   const ComponentClass& made = *original.component_class;
   Reason reason = class_reason(original, substitute);
-  reason.required = "a " + made.title + " or a class that may stand in for it";
+  reason.required = made.title + ", or a class that may stand in for it";
   if (schema.is_a(substitute.component_class->name, made.name)) return reason;
   for (const StandIn& stand_in : made.stand_ins) {
     if (!schema.is_a(substitute.component_class->name, stand_in.substitute)) continue;
@@ -134,7 +134,7 @@ void conclude(Judgement& judgement) {
     if (judgement.verdict != Verdict::suitable) add_once(judgement.conditions, reason.action);
   }
   if (!judged && judgement.deciding.empty()) judgement.deciding.push_back("class");
-  if (!judged && judgement.conditions.empty()) judgement.conditions.push_back("no rule judges this pair");
+  if (!judged && judgement.verdict == Verdict::unknown) judgement.conditions.push_back("no rule judges this pair");
 }
 
 // A rule that looks at the place, and not only from part to part.

@@ -112,7 +112,7 @@ TEST_CASE_FIXTURE(Indexed, "queries that cannot be understood, and any other") {
         std::string(900, '-'), std::string(900, '"'), std::string("http://x.y/z?q=1"), std::string("a\0b", 3),
         std::string(300, 'k') + ":x"}) {
     CAPTURE(odd);
-    CHECK(search(folder.in("index"), odd, {}, error).has_value());
+    CHECK(benchlore::search(folder.in("index"), odd, {}, error).has_value());
   }
 }
 
