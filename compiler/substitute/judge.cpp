@@ -64,14 +64,15 @@ void settle(Reason& reason, const Rule& rule, const Finding& finding) {
         reason.action.empty() ? "the nominal value would do; the tolerance decides" : " (the tolerance decides)";
 }
 
-// What counts only in some roles, when no role was given, is a condition and never more.
-void bound_to_roles(Reason& reason, const std::string& roles) {
+// What counts only in some roles, when no role was given: where it could hurt, only the role can tell, so the verdict is
+// unknown whether the rule falls short or a value is missing; otherwise it is a condition.
+void bound_to_roles(Reason& reason, const Rule& rule, const std::string& roles) {
   if (roles.empty() || reason.outcome == Outcome::meets) return;
   reason.only_in_role = roles;
-  reason.action =
-      "as " + roles + ": " +
-      (reason.action.empty() ? "not as it is (" + std::string(to_text(reason.verdict)) + ")" : reason.action);
-  reason.verdict = Verdict::conditional;
+  const std::string as_it_is = "not as it is (" + std::string(to_text(reason.verdict)) + ")";
+  reason.action = "as " + roles + ": " + (reason.action.empty() ? as_it_is : reason.action);
+  if (rule.falls_short == Shortfall::unsafe) reason.action = "say in which role it sits; " + reason.action;
+  reason.verdict = rule.falls_short == Shortfall::unsafe ? Verdict::unknown : Verdict::conditional;
 }
 
 Reason class_reason(const Part& original, const Part& substitute) {
@@ -110,8 +111,9 @@ Reason judge_class(const Schema& schema, const Part& original, const Part& subst
     if (roles.empty() || std::find(roles.begin(), roles.end(), where.role) != roles.end()) return reason;
     if (!where.role.empty()) return refused_class(original, substitute, "only as " + join(roles, ", "));
     reason.outcome = Outcome::differs;
-    reason.verdict = Verdict::conditional;
+    reason.verdict = made.otherwise == Shortfall::unsafe ? Verdict::unknown : Verdict::conditional;
     reason.action = "only as " + join(roles, ", ");
+    if (made.otherwise == Shortfall::unsafe) reason.action = "say in which role it sits; " + reason.action;
     return reason;
   }
   return refused_class(original, substitute, reason.required);
@@ -157,7 +159,7 @@ std::optional<Reason> ask_rule(const Schema& schema, const Rule& rule, const Par
     prepare(comparison);
     settle(reason, rule, apply_form(comparison));
   }
-  bound_to_roles(reason, answer.only_in_role);
+  bound_to_roles(reason, rule, answer.only_in_role);
   return reason;
 }
 
