@@ -1,8 +1,6 @@
 // Values and codes as the quantity layer reads them, against general-purpose npm packages:
 //   electro-grammar 1.3 (MIT): descriptions of capacitors and resistors, IEC 60062 codes among them;
-//   mathjs 15 (Apache-2.0): unit arithmetic;
-//   resistor-data 1.1 (ISC): resistor codes. It is wrong for codes with a letter inside (`4R7` gives 4), so only
-//   its values of whole letters count.
+//   mathjs 15 (Apache-2.0): unit arithmetic.
 import { execFileSync } from 'node:child_process';
 import { createRequire } from 'node:module';
 import path from 'node:path';
@@ -36,21 +34,21 @@ const parse = grammar.parse ?? grammar.default.parse;
 const ours = read([...capacitorCodes.map((c) => `capacitance ${c.text}`), ...resistorCodes.map((c) => `resistance ${c.text}`)]);
 capacitorCodes.forEach((code, i) => {
   check(near(ours[i].nominal, code.value), `${code.text} by arithmetic: ${JSON.stringify(ours[i])}`);
-  const { component } = parse(`cap ${code.text}`);
-  if (component?.capacitance) check(near(ours[i].nominal, component.capacitance), `${code.text} by electro-grammar: ${component.capacitance}`);
+  const component = parse(`cap ${code.text}`);
+  check(component?.capacitance !== undefined && near(ours[i].nominal, component.capacitance), `${code.text} by electro-grammar: ${component?.capacitance}`);
 });
 resistorCodes.forEach((code, i) => {
   const mine = ours[capacitorCodes.length + i];
   check(near(mine.nominal, code.value), `${code.text} by arithmetic: ${JSON.stringify(mine)}`);
-  const { component } = parse(`resistor ${code.text}`);
-  if (component?.resistance) check(near(mine.nominal, component.resistance), `${code.text} by electro-grammar: ${component.resistance}`);
+  const component = parse(`resistor ${code.text}`);
+  check(component?.resistance !== undefined && near(mine.nominal, component.resistance), `${code.text} by electro-grammar: ${component?.resistance}`);
 });
 
 // Descriptions with tolerance.
 const described = ['100 nF', '4.7 uF', '22 pF', '1 nF', '0.47 uF', '10 uF'].flatMap((value) => ['5%', '10%', '20%'].map((tolerance) => [value, tolerance]));
 read(described.map(([value, tolerance]) => `capacitance ${value} ±${tolerance}`)).forEach((mine, i) => {
   const [value, tolerance] = described[i];
-  const { component } = parse(`capacitor ${value.replace(' ', '')} ${tolerance}`);
+  const component = parse(`capacitor ${value.replace(' ', '')} ${tolerance}`);
   check(component?.capacitance !== undefined && near(mine.nominal, component.capacitance), `${value}: ${JSON.stringify(component)}`);
   if (component?.tolerance) check(near(mine.high, component.capacitance * (1 + component.tolerance / 100)), `${value} ${tolerance}: ${JSON.stringify(component)}`);
 });
