@@ -64,8 +64,8 @@ void settle(Reason& reason, const Rule& rule, const Finding& finding) {
         reason.action.empty() ? "the nominal value would do; the tolerance decides" : " (the tolerance decides)";
 }
 
-// What counts only in some roles, when no role was given: where it could hurt, only the role can tell, so the verdict is
-// unknown whether the rule falls short or a value is missing; otherwise it is a condition.
+// What counts only in some roles, when no role was given: where it could hurt, only the role can tell, so the verdict
+// is unknown whether the rule falls short or a value is missing; otherwise it is a condition.
 void bound_to_roles(Reason& reason, const Rule& rule, const std::string& roles) {
   if (roles.empty() || reason.outcome == Outcome::meets) return;
   reason.only_in_role = roles;
