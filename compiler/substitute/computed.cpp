@@ -123,6 +123,32 @@ Finding series_sharing(const Comparison& c) {
   return finding;
 }
 
+// Rated voltage in the heat: the share of it that may be applied falls in a straight line between two temperatures;
+// above the second one no rating is enough.
+Finding hot_voltage_share(const Comparison& c) {
+  const auto applied = greatest(c.where.stress, "applied-voltage");
+  const auto temperature = greatest(c.where.stress, "temperature");
+  const Quantity* rated = quantity(*c.substitute.ratings, "rated-voltage");
+  const auto cool = parameter(c.rule, "cool"), hot = parameter(c.rule, "hot");
+  const auto cool_share = parameter(c.rule, "cool-share"), hot_share = parameter(c.rule, "hot-share");
+  if (!applied || !temperature || !cool || !hot || !cool_share || !hot_share) {
+    return unusable("applied voltage and temperature must be stated");
+  }
+  if (rated == nullptr || !rated->low()) return unusable("the substitute does not state its rated voltage");
+  const double along = (*temperature - *cool) / (*hot - *cool);
+  const double share = *cool_share + along * (*hot_share - *cool_share);
+  Finding finding;
+  finding.required = "not hotter than " + show(*cool, dimension::temperature) + ", or more rated voltage";
+  finding.met = along <= 0; // where it is cool, other rules judge the voltage
+  if (finding.met) return finding;
+  finding.required = "a rated voltage of " + show(*applied / share, dimension::voltage) + " at " +
+                     show(*temperature, dimension::temperature);
+  finding.met = not_above(*temperature, *hot) && not_below(*rated->low(), *applied / share);
+  finding.margin = (*rated->low() - *applied / share) / (*applied / share);
+  finding.working = show(*applied, dimension::voltage) + " over a share of " + show(share, dimension::none);
+  return finding;
+}
+
 struct ComputationRow {
   std::string_view name;
   Finding (*compute)(const Comparison&);
@@ -132,6 +158,7 @@ constexpr ComputationRow computations[] = {
     {"touch-current", touch},
     {"discharge-time", discharge},
     {"series-sharing", series_sharing},
+    {"hot-voltage-share", hot_voltage_share},
 };
 
 } // namespace
