@@ -14,18 +14,6 @@ std::string stated_text(const Part& part, const std::string& rating) {
   return found == part.ratings->end() ? "not stated" : to_text(found->second.value);
 }
 
-Verdict verdict_of(Shortfall shortfall) {
-  switch (shortfall) {
-  case Shortfall::unsafe:
-    return Verdict::unsafe;
-  case Shortfall::unfit:
-    return Verdict::unfit;
-  case Shortfall::care:
-    return Verdict::conditional;
-  }
-  return Verdict::unsafe;
-}
-
 Reason start_reason(const Rule& rule, const Part& original, const Part& substitute) {
   Reason reason;
   reason.rule = &rule;

@@ -62,6 +62,18 @@ std::string_view to_text(Verdict verdict) {
   return {};
 }
 
+Verdict verdict_of(Shortfall shortfall) {
+  switch (shortfall) {
+  case Shortfall::unsafe:
+    return Verdict::unsafe;
+  case Shortfall::unfit:
+    return Verdict::unfit;
+  case Shortfall::care:
+    return Verdict::conditional;
+  }
+  return Verdict::unsafe;
+}
+
 std::string_view to_text(Outcome outcome) {
   switch (outcome) {
   case Outcome::meets:

@@ -17,6 +17,9 @@ enum class Outcome { meets, falls_short, differs, not_stated };
 std::string_view to_text(Verdict verdict);
 std::string_view to_text(Outcome outcome);
 
+// What a rule that is not met leads to.
+Verdict verdict_of(Shortfall shortfall);
+
 // What one rule (or the choice of class) says.
 struct Reason {
   const Rule* rule = nullptr; // null for the choice of class

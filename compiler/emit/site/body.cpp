@@ -14,24 +14,6 @@ bool leads_out(std::string_view address) {
   return start.starts_with("http://") || start.starts_with("https://") || start.starts_with("mailto:");
 }
 
-// The path that a link of a note leads to, relative to the content folder; nothing when it leads out of it.
-std::optional<std::string> resolved(std::string_view from, std::string_view target) {
-  std::vector<std::string> parts;
-  for (std::string_view part : split(from, '/')) parts.emplace_back(part);
-  parts.pop_back();
-  for (std::string_view part : split(target, '/')) {
-    if (part.empty() || part == ".") continue;
-    if (part != "..") {
-      parts.emplace_back(part);
-    } else if (parts.empty()) {
-      return std::nullopt;
-    } else {
-      parts.pop_back();
-    }
-  }
-  return join(parts, "/");
-}
-
 // A link to a heading that is not there leads to the top of the note; the finding says so elsewhere.
 bool has_heading(const Note& note, std::string_view anchor) {
   return std::any_of(note.headings.begin(), note.headings.end(),
@@ -49,7 +31,7 @@ struct PageLinks : LinkTarget {
     if (leads_out(link.raw)) return link.image ? std::nullopt : std::optional(link.raw);
     if (link.target.empty())
       return !link.image && has_heading(note, link.anchor) ? std::optional(anchor) : std::nullopt;
-    auto path = resolved(note.path, link.target);
+    auto path = link_path(note.path, link.target);
     if (!path) return std::nullopt;
     if (auto found = gathered.by_path.find(*path); found != gathered.by_path.end() && !link.image)
       return view.root + page_path(view.shop().note(found->second)) +

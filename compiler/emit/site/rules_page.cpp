@@ -45,18 +45,6 @@ Html examples_view(const View& view, const Rule& rule) {
   return render(table);
 }
 
-Verdict verdict_of(Shortfall shortfall) {
-  switch (shortfall) {
-  case Shortfall::unsafe:
-    return Verdict::unsafe;
-  case Shortfall::unfit:
-    return Verdict::unfit;
-  case Shortfall::care:
-    return Verdict::conditional;
-  }
-  return Verdict::unsafe;
-}
-
 Html rule_view(const View& view, const Rule& rule) {
   Html out{"<article class=\"rule\" id=\"rule_"};
   out << text(safe_name(rule.name)) << "\"><h2 class=\"trace\">" << text(spoken(rule.name)) << "</h2>\n<p>"

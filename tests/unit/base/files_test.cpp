@@ -74,7 +74,7 @@ TEST_CASE("files on the disk behave as a port") {
 
 TEST_CASE("a root that is missing holds nothing and is made by writing") {
   const Folder folder;
-  const auto files = disk_files((folder.path / "new/root/").string());
+  const auto files = disk_files((folder.path / "new/deeper/").string());
   CHECK_FALSE(files->is_folder(""));
   CHECK(files->list("").empty());
   CHECK_FALSE(files->read("a"));
