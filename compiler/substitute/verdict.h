@@ -37,6 +37,7 @@ struct Reason {
   std::string only_in_role;     // set when no role was given and this counts only there
   std::string because;
   std::string source;
+  std::string changed; // how the shop changed the rule; empty as delivered
 };
 
 struct Judgement {
@@ -46,6 +47,9 @@ struct Judgement {
   std::vector<std::string> conditions; // what must be done, for a conditional verdict, or found out, for an unknown one
   std::vector<Reason> original_reasons; // rules that the original itself does not meet where it sits
 };
+
+// What the verdict owes to rules that the shop loosened: `rule: how and why`, for each.
+std::vector<std::string> loosened_rules(const Judgement& judgement);
 
 // Judges a substitute for an original. Pure: no files, no clock, no globals.
 Judgement judge(const Schema& schema, const Part& original, const Part& substitute, const Where& where);
