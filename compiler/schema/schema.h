@@ -3,6 +3,7 @@
 
 #include "base/files.h"
 #include "record/record.h"
+#include "schema/combination.h"
 #include "schema/rule.h"
 
 #include <map>
@@ -103,6 +104,7 @@ struct Schema {
   std::map<std::string, SourceEntry, std::less<>> sources;
   std::vector<std::vector<std::string>> synonyms; // groups of words that the trade uses for one thing
   std::vector<Rule> rules;
+  std::vector<CombinationWay> combinations;
 
   const ComponentClass* find_class(std::string_view name) const;
   const Kind* find_kind(std::string_view name) const;

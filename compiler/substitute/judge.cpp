@@ -115,11 +115,11 @@ void add_once(std::vector<std::string>& list, const std::string& item) {
   if (!item.empty() && std::find(list.begin(), list.end(), item) == list.end()) list.push_back(item);
 }
 
-void conclude(Judgement& judgement) {
+// `judged`: by a rule at least, since the class alone is no judgement.
+void conclude(Judgement& judgement, bool judged) {
   std::stable_sort(judgement.reasons.begin(), judgement.reasons.end(), worse);
   judgement.verdict = judgement.reasons.front().verdict;
-  const bool judged = judgement.reasons.size() > 1; // the class alone is no judgement
-  if (!judged && judgement.verdict == Verdict::suitable) judgement.verdict = Verdict::unknown;
+  if (!judged && judgement.verdict >= Verdict::conditional) judgement.verdict = Verdict::unknown;
   for (const Reason& reason : judgement.reasons) {
     if (reason.verdict != judgement.verdict) continue;
     if (judgement.verdict != Verdict::suitable || reason.rule != nullptr) add_once(judgement.deciding, reason.rating);
@@ -176,7 +176,12 @@ std::vector<Reason> judge_in_place(const Schema& schema, const Part& part, const
   return judge_whole_in_place(schema, WholePart(schema, part).part(), where);
 }
 
-Judgement judge(const Schema& schema, const Part& as_original, const Part& as_substitute, const Where& where) {
+Judgement judge(const Schema& schema, const Part& original, const Part& substitute, const Where& where) {
+  return judge(schema, original, substitute, where, {});
+}
+
+Judgement judge(const Schema& schema, const Part& as_original, const Part& as_substitute, const Where& where,
+                const std::vector<Reason>& further) {
   const WholePart whole_original(schema, as_original), whole_substitute(schema, as_substitute);
   const Part& original = whole_original.part();
   const Part& substitute = whole_substitute.part();
@@ -187,7 +192,9 @@ Judgement judge(const Schema& schema, const Part& as_original, const Part& as_su
       if (auto reason = ask(schema, rule, original, substitute, where)) judgement.reasons.push_back(std::move(*reason));
     }
   }
-  conclude(judgement);
+  const bool judged = judgement.reasons.size() > 1;
+  judgement.reasons.insert(judgement.reasons.end(), further.begin(), further.end());
+  conclude(judgement, judged);
   judgement.original_reasons = judge_whole_in_place(schema, original, where);
   return judgement;
 }

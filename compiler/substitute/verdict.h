@@ -54,6 +54,10 @@ std::vector<std::string> loosened_rules(const Judgement& judgement);
 // Judges a substitute for an original. Pure: no files, no clock, no globals.
 Judgement judge(const Schema& schema, const Part& original, const Part& substitute, const Where& where);
 
+// The same with reasons of the caller's own, such as what must be done to join several parts into one.
+Judgement judge(const Schema& schema, const Part& original, const Part& substitute, const Where& where,
+                const std::vector<Reason>& further);
+
 // What the position itself does to the part that it carries: the rules against stress only.
 std::vector<Reason> judge_in_place(const Schema& schema, const Part& part, const Where& where);
 

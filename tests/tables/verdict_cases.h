@@ -2,7 +2,7 @@
 #pragma once
 
 #include "base/files.h"
-#include "substitute/verdict.h"
+#include "substitute/combine.h"
 #include "support.h"
 
 #include <string>
@@ -14,6 +14,8 @@ struct VerdictCase {
   std::string file, name, verdict, source;
   std::vector<std::string> deciding;
   std::string original_class, substitute_class;
+  std::string combination; // way in which `count` of the substitute are joined; empty: one part alone
+  std::size_t count = 1;
   Ratings original, substitute;
   Where where;
 };
@@ -62,6 +64,8 @@ inline VerdictCase read_case(const Node& node, const std::string& file, const Sc
     const ComponentClass* component_class = schema.find_class(*class_name);
     REQUIRE_MESSAGE(component_class != nullptr, made.name << ": no class " << *class_name);
     *ratings = read_ratings(part->find("ratings"), component_class->ratings, sources);
+    made.combination = word_of(*part, "combination");
+    if (const Node* count = part->find("count")) made.count = static_cast<std::size_t>(std::stoul(count->text));
   }
   made.where.stress = read_ratings(node.find("stress"), schema.stresses, sources);
   return made;
@@ -91,7 +95,13 @@ inline std::vector<VerdictCase> verdict_cases() {
 inline Judgement run(const VerdictCase& c, const Schema& schema) {
   const Part original{"original", "original", schema.find_class(c.original_class), &c.original};
   const Part substitute{"substitute", "substitute", schema.find_class(c.substitute_class), &c.substitute};
-  return judge(schema, original, substitute, c.where);
+  if (c.combination.empty()) return judge(schema, original, substitute, c.where);
+  const CombinationWay* way = find_way(schema, c.combination, c.substitute_class);
+  REQUIRE_MESSAGE(way != nullptr, c.name << ": no combination " << c.combination);
+  const auto made = judge_combination(schema, original, {{substitute, static_cast<int>(c.count)}}, {way},
+                                      std::vector<std::size_t>(c.count, 0), c.where);
+  REQUIRE_MESSAGE(made.has_value(), c.name << ": the parts cannot be combined");
+  return made->judgement;
 }
 
 } // namespace benchlore::test
