@@ -31,6 +31,9 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   below.insert("workings");
   allowed["substitute"] = below;
   below.insert({"substitute", "calculations"});
+  allowed["bench"] = below;
+  allowed["bench"].erase("calculations");
+  below.insert("bench");
   for (const char* layer : {"emit/site", "emit/index", "emit/catalogue", "lookup"}) allowed[layer] = below;
   allowed["lookup"].insert("emit/index"); // what writes the index and what asks it must cut words alike
   below.insert({"emit/site", "emit/index", "emit/catalogue"});
