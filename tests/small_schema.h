@@ -59,7 +59,8 @@ inline const Schema& small_schema() {
   };
   static const std::unique_ptr<Read> read = [] {
     auto made = std::make_unique<Read>();
-    made->schema = read_schema(MemoryFiles(small_schema_files()), "", made->sources, made->report);
+    const MemoryFiles files(small_schema_files());
+    made->schema = read_schema({{files, ""}}, made->sources, made->report);
     return made;
   }();
   for (const Message& message : read->report.messages()) {

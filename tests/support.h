@@ -21,7 +21,7 @@ inline const Schema& project_schema() {
   static const std::unique_ptr<ReadSchema> read = [] {
     auto made = std::make_unique<ReadSchema>();
     const auto files = disk_files(std::string(BENCHLORE_ROOT) + "/schema");
-    made->schema = read_schema(*files, "", made->sources, made->report);
+    made->schema = read_schema({{*files, ""}}, made->sources, made->report);
     return made;
   }();
   for (const Message& message : read->report.messages()) {

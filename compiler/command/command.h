@@ -30,6 +30,7 @@ struct Options {
   std::vector<std::string> stress; // NAME=VALUE
   bool in_stock = false;
   std::size_t limit = 20;
+  std::size_t each = 5; // for each number of parts
 };
 
 struct Command {
@@ -39,7 +40,8 @@ struct Command {
   int (*execute)(const Options&, Streams&);
 };
 
-extern const Command check_command, build_command, judge_command, substitute_command, search_command, explain_command;
+extern const Command check_command, build_command, judge_command, substitute_command, search_command, explain_command,
+    combine_command;
 
 // The shop of the options, or nothing after an error message on the error stream.
 std::unique_ptr<Compiled> open_shop(const Options& options, Streams& streams);

@@ -27,6 +27,8 @@ void write_rule(const Compiled& compiled, const Rule& rule, Streams& streams) {
   if (!rule.roles.empty()) streams.out << "roles       " << join(rule.roles, ", ") << "\n";
   if (!rule.stress.empty()) streams.out << "stress      " << rule.stress << "\n";
   streams.out << "if not met  " << to_text(rule.falls_short) << (rule.action.empty() ? "" : ": " + rule.action) << "\n";
+  if (!rule.changed.empty()) streams.out << "changed     " << rule.changed << "\n";
+  if (rule.may_loosen) streams.out << "            a shop may loosen it\n";
   const auto source = compiled.schema.sources.find(rule.source);
   if (source != compiled.schema.sources.end())
     streams.out << "source      " << source->second.title << " (" << source->second.trust << ")\n";

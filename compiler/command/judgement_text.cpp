@@ -33,6 +33,7 @@ void write_reason(std::ostringstream& out, const Schema& schema, const Reason& r
   write_values(out, reason);
   if (!reason.action.empty()) out << "      to do       " << reason.action << "\n";
   if (!reason.because.empty()) out << "      because     " << reason.because << "\n";
+  if (!reason.changed.empty()) out << "      changed     " << reason.changed << "\n";
   if (!reason.source.empty()) out << "      source      " << source_title(schema, reason.source) << "\n";
 }
 
@@ -59,6 +60,7 @@ std::string judgement_text(const Compiled& compiled, const Part& original, const
   if (!where.role.empty()) out << " as " << where.role;
   out << "\ndecided by " << words(judgement.deciding) << "\n";
   for (const std::string& condition : judgement.conditions) out << "  - " << condition << "\n";
+  for (const std::string& rule : loosened_rules(judgement)) out << "  ! " << rule << "\n";
   write_cautions(out, compiled, original);
   out << "\n";
   for (const Reason& reason : judgement.reasons) write_reason(out, compiled.schema, reason);

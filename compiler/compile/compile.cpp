@@ -1,6 +1,8 @@
 // The steps of a build; each takes a structure and returns one.
 #include "compile/compile.h"
 
+#include "substitute/examples.h"
+
 namespace benchlore {
 
 std::unique_ptr<Compiled> compile(const CompileInput& input, Failure& failure) {
@@ -11,9 +13,11 @@ std::unique_ptr<Compiled> compile(const CompileInput& input, Failure& failure) {
     failure.message = "there is no content folder `" + input.content + "`; name one with --content";
     return nullptr;
   }
-  auto schema = read_schema(*schema_files, "", compiled->sources, compiled->report);
+  auto schema = read_schema({{*schema_files, ""}, {*content, "schema/"}}, compiled->sources, compiled->report);
+  if (schema && !run_shop_examples(*schema, compiled->report)) schema.reset();
   if (!schema) {
-    failure.message = "the schema in `" + input.schema + "` cannot be used; nothing was checked";
+    failure.message = "the schema (`" + input.schema + "`, and `schema` beside the notes if there is one) cannot be " +
+                      "used; nothing was checked";
     failure.partial = std::move(compiled);
     return nullptr;
   }

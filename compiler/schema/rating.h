@@ -48,6 +48,8 @@ struct StatedValue {
   Value value;
   Span span;
   std::string source; // id of a source, or empty
+  // Where makers differ: what each states. `value` then spans them all; the worst of them counts.
+  std::vector<std::pair<std::string, Value>> by_maker;
 };
 
 using Ratings = std::map<std::string, StatedValue, std::less<>>;

@@ -18,7 +18,8 @@ constexpr FormName form_names[] = {
     {"allowed", RuleForm::allowed},   {"within", RuleForm::within},
     {"covers", RuleForm::covers},     {"inside", RuleForm::inside},
     {"fits", RuleForm::fits},         {"withstands", RuleForm::withstands},
-    {"computed", RuleForm::computed},
+    {"computed", RuleForm::computed}, {"leads", RuleForm::leads},
+    {"pins", RuleForm::pins},
 };
 
 RuleForm form_of(SchemaReading& reading, const Node& node) {
@@ -32,78 +33,9 @@ RuleForm form_of(SchemaReading& reading, const Node& node) {
   return RuleForm::same;
 }
 
-// The definition of a rating as the first of these classes has it; null when none does.
-const RatingType* rating_of(const Schema& schema, const std::vector<std::string>& classes, const std::string& name) {
-  for (const std::string& class_name : classes) {
-    const ComponentClass* made = schema.find_class(class_name);
-    if (made == nullptr) continue;
-    const auto found = made->ratings.find(name);
-    if (found != made->ratings.end()) return &found->second;
-  }
-  return nullptr;
-}
-
-const RatingType* stress_of(const Schema& schema, const std::string& name) {
-  const auto found = schema.stresses.find(name);
-  return found == schema.stresses.end() ? nullptr : &found->second;
-}
-
-std::optional<Rule::Band> band_of(SchemaReading& reading, const Node& node) {
-  const std::string text = node.text;
-  const std::size_t dots = text.find("..");
-  auto part = [](std::string_view piece) -> std::optional<double> {
-    piece = trim(piece);
-    if (!piece.empty() && piece.back() == '%') piece.remove_suffix(1);
-    if (!piece.empty() && piece.front() == '+') piece.remove_prefix(1);
-    const auto number = Decimal::parse(trim(piece));
-    return number ? std::optional<double>(number->value() / 100) : std::nullopt;
-  };
-  const auto below = dots == std::string::npos ? std::nullopt : part(text.substr(0, dots));
-  const auto above = dots == std::string::npos ? std::nullopt : part(text.substr(dots + 2));
-  if (!below || !above || *below > *above) {
-    reading.fault(node.span, "`" + text + "` is no band", "write `-20..+100%`");
-    return std::nullopt;
-  }
-  return Rule::Band{-*below, *above};
-}
-
-void read_band(SchemaReading& reading, const Node& node, Rule& rule) {
-  if (node.is_scalar()) {
-    if (const auto band = band_of(reading, node)) rule.band = *band;
-    return;
-  }
-  bool otherwise = false;
-  for (const Entry& entry : node.entries) {
-    const auto band = band_of(reading, entry.value);
-    if (!band) continue;
-    if (entry.key == "otherwise") {
-      rule.band = *band;
-      otherwise = true;
-    } else {
-      rule.band_by_role[entry.key] = *band;
-    }
-  }
-  if (!otherwise && rule.roles.empty()) reading.fault(node.span, "a band by role needs `otherwise`");
-}
-
-void read_factor(SchemaReading& reading, const Node& node, Rule& rule) {
-  if (node.is_scalar()) {
-    rule.factor = reading.number(node).value_or(1.0);
-    return;
-  }
-  for (const Entry& entry : node.entries) {
-    const double factor = reading.number(entry.value).value_or(1.0);
-    if (entry.key == "otherwise") {
-      rule.factor = factor;
-    } else {
-      rule.factor_by_role[entry.key] = factor;
-    }
-  }
-}
-
 WhenClause read_when(SchemaReading& reading, const Node& node, const Rule& rule) {
   WhenClause when;
-  if (!reading.check_keys(node, {"original", "substitute", "position", "is", "is-not", "range", "unstated"}))
+  if (!reading.check_keys(node, {"original", "substitute", "position", "is", "is-not", "range", "unstated", "stated"}))
     return when;
   const RatingType* type = nullptr;
   if (node.find("original") != nullptr) {
@@ -123,6 +55,10 @@ WhenClause read_when(SchemaReading& reading, const Node& node, const Rule& rule)
   when.words = reading.texts(node, node.find("is-not") != nullptr ? "is-not" : "is");
   when.negate = node.find("is-not") != nullptr;
   when.missing_skips = reading.text(node, "unstated") == "skip";
+  if (node.find("stated") != nullptr) {
+    when.stated = reading.flag(node, "stated");
+    if (when.of != WhenClause::Of::position) reading.fault(node.span, "`stated` is only for what a position states");
+  }
   if (when.missing_skips && when.of != WhenClause::Of::position) {
     reading.fault(node.span, "`unstated: skip` is only for what a position states",
                   "a part that does not state `" + when.rating + "` must not escape the rule");
@@ -158,6 +94,16 @@ void read_relaxed(SchemaReading& reading, const Node& node, Rule& rule) {
   rule.relaxed = relaxed;
 }
 
+// A parameter carries its own unit.
+std::optional<Quantity> of_any_dimension(const Schema& schema, const std::string& text) {
+  std::vector<Dimension> dimensions{dimension::none, dimension::temperature_difference};
+  for (const auto& [unused, stress] : schema.stresses) dimensions.push_back(stress.dimension);
+  for (Dimension dimension : dimensions) {
+    if (const auto result = parse_quantity(text, dimension); result.quantity) return result.quantity;
+  }
+  return std::nullopt;
+}
+
 void read_values(SchemaReading& reading, const Node& node, Rule& rule, const RatingType* type) {
   if (const Node* allowance = node.find("allowance"); allowance != nullptr && type != nullptr) {
     rule.allowance = reading.quantity(*allowance, type->dimension);
@@ -175,15 +121,11 @@ void read_values(SchemaReading& reading, const Node& node, Rule& rule, const Rat
   if (const Node* parameters = node.find("parameters")) {
     for (const Entry& entry : parameters->entries) {
       const std::string text = entry.value.text;
-      bool read = false; // a parameter carries its own unit
-      for (const auto& [unused, stress] : reading.schema.stresses) {
-        if (read || stress.form != RatingForm::quantity) continue;
-        const auto result = parse_quantity(text, stress.dimension);
-        if (!result.quantity) continue;
-        rule.parameters[entry.key] = StatedValue{*result.quantity, entry.value.span, {}};
-        read = true;
+      if (const auto quantity = of_any_dimension(reading.schema, text)) {
+        rule.parameters[entry.key] = StatedValue{*quantity, entry.value.span, {}, {}};
+      } else {
+        reading.fault(entry.value.span, "`" + text + "` has no unit of any stress");
       }
-      if (!read) reading.fault(entry.value.span, "`" + text + "` has no unit of any stress");
     }
   }
 }
@@ -272,19 +214,25 @@ void read_outcome(SchemaReading& reading, const Node& node, Rule& rule) {
 }
 
 void read_rule(SchemaReading& reading, const Node& node) {
-  if (!reading.check_keys(node, {"rule",        "form",      "rating",     "from",    "to",          "roles",
-                                 "not-roles",   "when",      "stress",     "factor",  "relaxed",     "band",
-                                 "whole",       "allowance", "limit",      "table",   "computation", "parameters",
-                                 "falls-short", "action",    "may-loosen", "because", "source",      "examples"})) {
+  if (!reading.check_keys(node, {"rule",    "form",        "rating",     "from",      "to",
+                                 "roles",   "not-roles",   "when",       "stress",    "factor",
+                                 "relaxed", "band",        "whole",      "allowance", "limit",
+                                 "table",   "computation", "parameters", "looks-for", "falls-short",
+                                 "action",  "may-loosen",  "because",    "source",    "examples"})) {
     return;
   }
   Rule rule;
   rule.span = node.span;
+  rule.from_shop = reading.shop;
   rule.name = reading.text(node, "rule", true);
   rule.form = form_of(reading, node);
   read_scope(reading, node, rule);
   if (rule.from.empty() || rule.to.empty()) return reading.fault(node.span, "a rule names classes in `from`");
   rule.whole = reading.flag(node, "whole");
+  const std::string looks_for = reading.text(node, "looks-for");
+  rule.looks_for_extra = looks_for == "extra";
+  if (!looks_for.empty() && looks_for != "extra" && looks_for != "conflicts")
+    reading.fault(node.span, "a rule looks for `conflicts` or `extra`");
   if (const Node* band = node.find("band")) read_band(reading, *band, rule);
   if (const Node* factor = node.find("factor")) read_factor(reading, *factor, rule);
   if (const Node* relaxed = node.find("relaxed")) read_relaxed(reading, *relaxed, rule);
@@ -294,37 +242,6 @@ void read_rule(SchemaReading& reading, const Node& node) {
     for (const Node& item : examples->items) read_example(reading, item, rule);
   }
   reading.schema.rules.push_back(std::move(rule));
-}
-
-void check_rule(SchemaReading& reading, const Rule& rule) {
-  const Schema& schema = reading.schema;
-  auto need = [&](bool found, const std::string& name, std::string_view what) {
-    if (!found)
-      reading.fault(rule.span, "rule `" + rule.name + "` names `" + name + "`, which is no " + std::string(what));
-  };
-  for (const auto* list : {&rule.from, &rule.to}) {
-    for (const std::string& name : *list) need(schema.classes.contains(name), name, "class");
-  }
-  for (const auto* list : {&rule.roles, &rule.not_roles}) {
-    for (const std::string& name : *list) need(schema.roles.contains(name), name, "role");
-  }
-  for (const auto& [name, unused] : rule.band_by_role) need(schema.roles.contains(name), name, "role");
-  for (const auto& [name, unused] : rule.factor_by_role) need(schema.roles.contains(name), name, "role");
-  need(schema.sources.contains(rule.source), rule.source, "source");
-  if (!rule.rating.empty() || rule.form != RuleForm::computed) {
-    need(rating_of(schema, rule.to, rule.rating) != nullptr, rule.rating, "rating of the substitute's class");
-  }
-  if (!rule.stress.empty()) need(stress_of(schema, rule.stress) != nullptr, rule.stress, "stress");
-  if ((rule.form == RuleForm::withstands || rule.form == RuleForm::inside) && rule.stress.empty()) {
-    reading.fault(rule.span, "rule `" + rule.name + "` needs a `stress`");
-  }
-}
-
-void check_examples(SchemaReading& reading, const Rule& rule) {
-  for (std::string_view kind : {"passes", "fails", "lacks"}) {
-    const bool found = std::any_of(rule.examples.begin(), rule.examples.end(), [&](auto& e) { return e.kind == kind; });
-    if (!found) reading.fault(rule.span, "rule `" + rule.name + "` has no example that `" + std::string(kind) + "`");
-  }
 }
 
 } // namespace
@@ -349,22 +266,18 @@ std::string_view to_text(Shortfall shortfall) {
 }
 
 void read_rules(SchemaReading& reading, const Node& node) {
-  if (!reading.check_keys(node, {"rules"})) return;
+  if (!reading.check_keys(node, {"rules", "changes"})) return;
   const Node* list = node.find("rules");
-  if (list == nullptr || !list->is_list()) return reading.fault(node.span, "expected a list of `rules`");
-  for (const Node& item : list->items) read_rule(reading, item);
-}
-
-void check_rules(SchemaReading& reading) {
-  std::vector<std::string> names;
-  for (const Rule& rule : reading.schema.rules) {
-    check_rule(reading, rule);
-    check_examples(reading, rule);
-    if (std::find(names.begin(), names.end(), rule.name) != names.end()) {
-      reading.fault(rule.span, "rule `" + rule.name + "` stands twice");
-    }
-    names.push_back(rule.name);
+  const Node* changes = node.find("changes");
+  const bool rules_fit = list == nullptr ? changes != nullptr : list->is_list();
+  if (!rules_fit || (changes != nullptr && !changes->is_list()))
+    return reading.fault(node.span, "expected a list of `rules`, or of `changes` in a shop's own schema");
+  if (list != nullptr) {
+    for (const Node& item : list->items) read_rule(reading, item);
   }
+  if (changes == nullptr) return;
+  if (!reading.shop) return reading.fault(changes->span, "only a shop's own schema changes rules");
+  for (const Node& item : changes->items) read_change(reading, item);
 }
 
 } // namespace benchlore

@@ -1,6 +1,9 @@
-// One value of a rating or stress, from a scalar, a list of words, or a map with `value`, `at` and `source`.
+// One value of a rating or stress, from a scalar, a list of words, or a map with `value`, `at` and `source`, or with
+// `makers` where makers differ.
 #include "base/text.h"
 #include "schema/schema.h"
+
+#include <algorithm>
 
 namespace benchlore {
 namespace {
@@ -67,6 +70,7 @@ std::optional<Value> read_quantity(const Node& node, std::string_view text, cons
 
 struct MapForm {
   const Node* value = nullptr;
+  const Node* makers = nullptr;
   std::string at;
   std::string source;
 };
@@ -76,20 +80,61 @@ std::optional<MapForm> open_map(const Node& node, const RatingType& type, Report
   for (const Entry& entry : node.entries) {
     if (entry.key == "value") {
       form.value = &entry.value;
+    } else if (entry.key == "makers" && entry.value.is_map() && !entry.value.entries.empty()) {
+      form.makers = &entry.value;
     } else if (entry.key == "at" && entry.value.is_scalar()) {
       form.at = entry.value.text;
     } else if (entry.key == "source" && entry.value.is_scalar()) {
       form.source = entry.value.text;
     } else {
-      report.add(kind, entry.key_span, "`" + entry.key + "` is no part of a value", "use `value`, `at` and `source`");
+      report.add(kind, entry.key_span, "`" + entry.key + "` is no part of a value",
+                 "use `value`, `at`, `source` and `makers`");
       return std::nullopt;
     }
   }
-  if (form.value == nullptr) {
-    report.add(kind, node.span, "`" + type.name + "` has no `value`", "add `value:`");
+  if ((form.value == nullptr) == (form.makers == nullptr)) {
+    report.add(kind, node.span, "`" + type.name + "` needs either `value` or `makers`",
+               "write `value:`, or `makers:` with a value for each maker");
     return std::nullopt;
   }
   return form;
+}
+
+std::optional<Value> read_one(const Node& node, const std::string& at, const RatingType& type, const Sources& sources,
+                              Report& report, MessageKind kind) {
+  if (type.form == RatingForm::words) return read_words(node, type, report, kind);
+  if (node.is_scalar()) {
+    const std::string text = at.empty() ? node.text : node.text + " @ " + at;
+    return read_quantity(node, text, type, sources, report, kind);
+  }
+  report.add(kind, node.span, "`" + type.name + "` must be one value");
+  return std::nullopt;
+}
+
+// What all makers together leave open: from the least to the greatest that any of them states, or all their words.
+// Conditions count only where all makers state the same.
+Value span_of(const std::vector<std::pair<std::string, Value>>& by_maker) {
+  Value whole = by_maker.front().second;
+  for (const auto& [unused, value] : by_maker) {
+    if (Words* words = std::get_if<Words>(&whole)) {
+      for (const std::string& item : std::get<Words>(value).items) {
+        if (std::find(words->items.begin(), words->items.end(), item) == words->items.end())
+          words->items.push_back(item);
+      }
+      continue;
+    }
+    Quantity& all = std::get<Quantity>(whole);
+    const Quantity& one = std::get<Quantity>(value);
+    if (all == one) continue;
+    Quantity wider;
+    wider.dimension = all.dimension;
+    wider.range = all.low() && one.low() && all.high() && one.high();
+    if (all.low() && one.low()) wider.minimum = Decimal::nearest(std::min(*all.low(), *one.low()));
+    if (all.high() && one.high()) wider.maximum = Decimal::nearest(std::max(*all.high(), *one.high()));
+    if (all.at == one.at) wider.at = all.at;
+    all = std::move(wider);
+  }
+  return whole;
 }
 
 } // namespace
@@ -103,17 +148,20 @@ std::optional<StatedValue> read_value(const Node& node, const RatingType& type, 
     if (!opened) return std::nullopt;
     form = *opened;
   }
-  std::optional<Value> value;
-  if (type.form == RatingForm::words) {
-    value = read_words(*form.value, type, report, kind);
-  } else if (form.value->is_scalar()) {
-    const std::string text = form.at.empty() ? form.value->text : form.value->text + " @ " + form.at;
-    value = read_quantity(*form.value, text, type, sources, report, kind);
-  } else {
-    report.add(kind, form.value->span, "`" + type.name + "` must be one value");
+  StatedValue stated{{}, node.span, form.source, {}};
+  if (form.makers == nullptr) {
+    const auto value = read_one(*form.value, form.at, type, sources, report, kind);
+    if (!value) return std::nullopt;
+    stated.value = *value;
+    return stated;
   }
-  if (!value) return std::nullopt;
-  return StatedValue{*value, node.span, form.source};
+  for (const Entry& entry : form.makers->entries) {
+    const auto value = read_one(entry.value, form.at, type, sources, report, kind);
+    if (!value) return std::nullopt;
+    stated.by_maker.emplace_back(entry.key, *value);
+  }
+  stated.value = span_of(stated.by_maker);
+  return stated;
 }
 
 } // namespace benchlore

@@ -106,4 +106,20 @@ Shortfall SchemaReading::shortfall(const Node& map, std::string_view key, Shortf
   return otherwise;
 }
 
+// The definition of a rating as the first of these classes has it; null when none does.
+const RatingType* rating_of(const Schema& schema, const std::vector<std::string>& classes, const std::string& name) {
+  for (const std::string& class_name : classes) {
+    const ComponentClass* made = schema.find_class(class_name);
+    if (made == nullptr) continue;
+    const auto found = made->ratings.find(name);
+    if (found != made->ratings.end()) return &found->second;
+  }
+  return nullptr;
+}
+
+const RatingType* stress_of(const Schema& schema, const std::string& name) {
+  const auto found = schema.stresses.find(name);
+  return found == schema.stresses.end() ? nullptr : &found->second;
+}
+
 } // namespace benchlore

@@ -16,6 +16,7 @@ struct SchemaReading {
   Report& report;
   Schema& schema;
   bool sound = true;
+  bool shop = false; // reads a shop's own folder
 
   void fault(Span span, std::string text, std::string way_out = {});
   // Reports keys of a map that are none of these; false when the node is no map.
@@ -37,7 +38,9 @@ struct SchemaReading {
 void read_kind(SchemaReading& reading, const Node& node);
 void read_classes(SchemaReading& reading, const Node& node);
 void finish_classes(SchemaReading& reading); // inheritance, and names that must exist
-void read_rules(SchemaReading& reading, const Node& node);
+void read_combinations(SchemaReading& reading, const Node& node);
+void read_families(SchemaReading& reading, const Node& node); // after finish_classes
+void read_rules(SchemaReading& reading, const Node& node);    // and a shop's `changes`
 void check_rules(SchemaReading& reading);
 void read_roles(SchemaReading& reading, const Node& node);
 void read_stresses(SchemaReading& reading, const Node& node);
@@ -45,6 +48,17 @@ void read_cautions(SchemaReading& reading, const Node& node);
 void read_likelihood(SchemaReading& reading, const Node& node);
 void read_sources(SchemaReading& reading, const Node& node);
 void read_synonyms(SchemaReading& reading, const Node& node);
+
+// The definition of a rating as the first of these classes has it, and of a stress; null when there is none.
+const RatingType* rating_of(const Schema& schema, const std::vector<std::string>& classes, const std::string& name);
+const RatingType* stress_of(const Schema& schema, const std::string& name);
+
+// The keys of a rule that a shop may change as well.
+void read_band(SchemaReading& reading, const Node& node, Rule& rule);
+void read_factor(SchemaReading& reading, const Node& node, Rule& rule);
+
+// What a shop changes about a rule: tighter always, looser only where the rule says `may-loosen`.
+void read_change(SchemaReading& reading, const Node& node);
 
 // A rating or stress as a class file or stresses.yaml defines it.
 RatingType read_rating_type(SchemaReading& reading, std::string name, const Node& node);

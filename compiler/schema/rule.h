@@ -22,6 +22,8 @@ enum class RuleForm {
   inside,         // guaranteed interval lies inside the window that the position states
   fits,           // a dimension not greater than the reference, plus allowance
   withstands,     // like at_least, against a stress only; applies when the position states it
+  leads,          // every lead falls into its own hole; views that are mirror images are converted
+  pins,           // each pin has the same function, or one that the rule's table lists for it
   computed,       // a named computation of compiler/substitute/computed.cpp
 };
 
@@ -38,6 +40,7 @@ struct WhenClause {
   std::optional<Quantity> range;
   bool negate = false;        // `is-not`
   bool missing_skips = false; // `unstated: skip`: no value, no rule
+  std::optional<bool> stated; // `stated`: only whether the position states it at all
 };
 
 struct RuleExample {
@@ -77,12 +80,16 @@ struct Rule {
   bool whole = false;                // `within`: the whole interval counts, both tolerances must be stated
   std::optional<Quantity> allowance; // `same` and `fits`
   std::optional<Value> limit;        // a constant reference in place of the original's rating
-  std::map<std::string, std::vector<std::string>, std::less<>> table; // `allowed`
+  std::map<std::string, std::vector<std::string>, std::less<>> table; // `allowed`, `pins`
+  bool looks_for_extra = false;                                       // `pins`: a function on a pin that had none
   std::string computation;                                            // name of a `computed` check
   Ratings parameters;                                                 // its constants
   Shortfall falls_short = Shortfall::unfit;
   std::string action;      // what the repairer does when the shortfall is `care`
   bool may_loosen = false; // a shop may weaken it, visibly
+  bool from_shop = false;  // stands in the shop's own schema
+  bool loosened = false;   // by the shop
+  std::string changed;     // by the shop: how, why, by whom; empty as delivered
   std::string because;
   std::string source; // id in schema/sources.yaml
   std::vector<RuleExample> examples;

@@ -28,27 +28,36 @@ using Reader = void (*)(SchemaReading&, const Node&);
 struct ListFile {
   std::string_view name;
   Reader reader;
+  bool optional = false;
 };
 
 bool in_folder(std::string_view path, std::string_view folder) {
   return path.substr(0, folder.size()) == folder && path.ends_with(".yaml");
 }
 
-void read_list(SchemaReading& reading, const Files& files, const std::string& folder, ListFile list, Sources& sources) {
-  if (const auto node = open_file(reading, files, folder + std::string(list.name), sources))
-    list.reader(reading, *node);
+// Reads one file of each folder that has it; the project's own must be there unless it is optional.
+void read_list(SchemaReading& reading, const std::vector<SchemaFolder>& folders, ListFile list, Sources& sources) {
+  for (const SchemaFolder& place : folders) {
+    reading.shop = &place != &folders.front();
+    const std::string path = place.folder + std::string(list.name);
+    if ((reading.shop || list.optional) && !place.files.is_file(path)) continue;
+    if (const auto node = open_file(reading, place.files, path, sources)) list.reader(reading, *node);
+  }
 }
 
-void read_folder(SchemaReading& reading, const Files& files, const std::string& folder, std::string_view name,
-                 Reader reader, Sources& sources) {
-  std::size_t count = 0;
-  for (const std::string& path : files.list(folder + std::string(name))) {
-    if (!in_folder(path, folder + std::string(name))) continue;
-    ++count;
-    if (const auto node = open_file(reading, files, path, sources)) reader(reading, *node);
-  }
-  if (count == 0) {
-    reading.report.add(MessageKind::schema_error, {}, "`" + folder + std::string(name) + "` holds no files",
+void read_folder(SchemaReading& reading, const std::vector<SchemaFolder>& folders, std::string_view name, Reader reader,
+                 Sources& sources) {
+  for (const SchemaFolder& place : folders) {
+    reading.shop = &place != &folders.front();
+    std::size_t count = 0;
+    const std::string folder = place.folder + std::string(name);
+    for (const std::string& path : place.files.list(folder)) {
+      if (!in_folder(path, folder)) continue;
+      ++count;
+      if (const auto node = open_file(reading, place.files, path, sources)) reader(reading, *node);
+    }
+    if (count > 0 || reading.shop) continue;
+    reading.report.add(MessageKind::schema_error, {}, "`" + folder + "` holds no files",
                        "name the folder that holds the schema");
     reading.sound = false;
   }
@@ -90,22 +99,22 @@ const Field* Kind::field(std::string_view field_name) const {
   return nullptr;
 }
 
-std::optional<Schema> read_schema(const Files& files, std::string_view folder, Sources& sources, Report& report) {
+std::optional<Schema> read_schema(const std::vector<SchemaFolder>& folders, Sources& sources, Report& report) {
   Schema schema;
   SchemaReading reading{sources, report, schema};
-  std::string base(folder);
-  if (!base.empty() && base.back() != '/') base += '/';
   for (ListFile list : {ListFile{"sources.yaml", read_sources}, ListFile{"roles.yaml", read_roles},
                         ListFile{"likelihood.yaml", read_likelihood}, ListFile{"stresses.yaml", read_stresses}}) {
-    read_list(reading, files, base, list, sources);
+    read_list(reading, folders, list, sources);
   }
-  read_folder(reading, files, base, "classes", read_classes, sources);
-  read_list(reading, files, base, {"cautions.yaml", read_cautions}, sources);
+  read_folder(reading, folders, "classes", read_classes, sources);
+  read_list(reading, folders, {"cautions.yaml", read_cautions}, sources);
   finish_classes(reading);
-  read_list(reading, files, base, {"synonyms.yaml", read_synonyms}, sources);
-  read_folder(reading, files, base, "rules", read_rules, sources);
+  read_list(reading, folders, {"logic-families.yaml", read_families, true}, sources);
+  read_list(reading, folders, {"combinations.yaml", read_combinations, true}, sources);
+  read_list(reading, folders, {"synonyms.yaml", read_synonyms}, sources);
+  read_folder(reading, folders, "rules", read_rules, sources);
   check_rules(reading);
-  read_folder(reading, files, base, "kinds", read_kind, sources);
+  read_folder(reading, folders, "kinds", read_kind, sources);
   if (!reading.sound) return std::nullopt;
   return schema;
 }

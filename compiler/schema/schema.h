@@ -3,6 +3,7 @@
 
 #include "base/files.h"
 #include "record/record.h"
+#include "schema/combination.h"
 #include "schema/rule.h"
 
 #include <map>
@@ -85,16 +86,25 @@ struct SourceEntry {
   std::string name, title, publisher, trust; // trust: published, common-practice, from-memory
 };
 
+// A family of parts that share ratings, such as a logic family with its levels and currents. A part whose rating
+// `family` names it takes from here what it does not state itself.
+struct Family {
+  std::string name, title, source;
+  Ratings ratings;
+};
+
 struct Schema {
   std::map<std::string, Kind, std::less<>> kinds;
   std::map<std::string, ComponentClass, std::less<>> classes;
   std::map<std::string, Role, std::less<>> roles;
   std::map<std::string, RatingType, std::less<>> stresses;
+  std::map<std::string, Family, std::less<>> families;
   std::map<std::string, double, std::less<>> likelihood; // word to probability
   std::map<std::string, Caution, std::less<>> cautions;
   std::map<std::string, SourceEntry, std::less<>> sources;
   std::vector<std::vector<std::string>> synonyms; // groups of words that the trade uses for one thing
   std::vector<Rule> rules;
+  std::vector<CombinationWay> combinations;
 
   const ComponentClass* find_class(std::string_view name) const;
   const Kind* find_kind(std::string_view name) const;
@@ -103,9 +113,16 @@ struct Schema {
   const Rule* find_rule(std::string_view name) const;
 };
 
-// Reads and checks schema/ (and a shop's own folder of the same layout, when there is one). A message of kind
-// `schema_error` means that nothing may be judged; nothing is returned then.
-std::optional<Schema> read_schema(const Files& files, std::string_view folder, Sources& sources, Report& report);
+// Where a schema lies. The first one read is the project's and whole; a shop's own may hold any part of the layout.
+struct SchemaFolder {
+  const Files& files;
+  std::string folder; // empty, or a path that ends with `/`
+};
+
+// Reads and checks schema folders, each adding to the ones before. A shop's folder adds classes, rules and words; it
+// may tighten a rule, and loosen one only where that says so (`changes`). A message of kind `schema_error` means that
+// nothing may be judged; nothing is returned then.
+std::optional<Schema> read_schema(const std::vector<SchemaFolder>& folders, Sources& sources, Report& report);
 
 // Reads one value of a rating or stress from a scalar or a map with `value`, `at`, `source`; reports and returns
 // nothing when it cannot. `name` is for the message.

@@ -67,6 +67,10 @@ Applies applies(const Schema& schema, const Rule& rule, const Part& original, co
   if (rule.form == RuleForm::inside && !stress_stated && (rule.roles.empty() || where.role.empty())) return result;
   result.answer = Answer::yes;
   for (const WhenClause& when : rule.when) {
+    if (when.stated) {
+      if (where.stress.contains(when.rating) != *when.stated) return {};
+      continue;
+    }
     const StatedValue* stated = value_of(when, original, substitute, where);
     const auto held = stated == nullptr ? std::nullopt : clause_holds(when, *stated);
     if (held && !*held) return {};

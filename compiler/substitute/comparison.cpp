@@ -22,6 +22,23 @@ const RatingType* type_of(const Part& part, std::string_view rating) {
   return found == part.component_class->ratings.end() ? nullptr : &found->second;
 }
 
+// Where makers of the original differ, the one that asks most of the substitute counts.
+Value worst_reference(const Comparison& c, const StatedValue& original) {
+  Value worst = original.value;
+  const bool upward = c.rule.form == RuleForm::at_least;
+  if (!upward && c.rule.form != RuleForm::at_most) return worst;
+  for (const auto& [unused, value] : original.by_maker) {
+    const Quantity* one = std::get_if<Quantity>(&value);
+    const Quantity* most = std::get_if<Quantity>(&worst);
+    if (one == nullptr || most == nullptr) return original.value;
+    const auto a = upward ? one->low() : one->high();
+    const auto b = upward ? most->low() : most->high();
+    if (!a) return original.value; // one maker guarantees nothing on the side that counts
+    if (!b || (upward ? *a > *b : *a < *b)) worst = value;
+  }
+  return worst;
+}
+
 void choose_reference(Comparison& c) {
   if (!c.rule.stress.empty()) {
     if (const StatedValue* stress = stated(c.where.stress, c.rule.stress)) {
@@ -37,7 +54,7 @@ void choose_reference(Comparison& c) {
     return;
   }
   c.reference_name = "the original";
-  if (const StatedValue* value = stated(*c.original.ratings, c.rule.rating)) c.reference = value->value;
+  if (const StatedValue* value = stated(*c.original.ratings, c.rule.rating)) c.reference = worst_reference(c, *value);
 }
 
 void choose_factor(Comparison& c) {
@@ -135,6 +152,18 @@ std::string align(Quantity& value, const Quantity& reference, const Comparison& 
   return {};
 }
 
+// A span over makers counts with its worst end where the form looks at one end; elsewhere makers must agree.
+bool makers_matter(const Comparison& c, const StatedValue* value) {
+  if (value == nullptr) return false;
+  const auto form = c.rule.form;
+  if (form == RuleForm::at_least || form == RuleForm::at_most || form == RuleForm::withstands ||
+      form == RuleForm::inside || form == RuleForm::fits) {
+    return false;
+  }
+  return std::any_of(value->by_maker.begin(), value->by_maker.end(),
+                     [&](auto& one) { return !(one.second == value->value); });
+}
+
 void align_conditions(Comparison& c) {
   auto* value = std::get_if<Quantity>(&*c.value);
   const auto* reference = std::get_if<Quantity>(&*c.reference);
@@ -173,6 +202,9 @@ void prepare(Comparison& c) {
     c.unusable = "the substitute does not state it";
   else if (!c.reference)
     c.unusable = "the original does not state it";
+  else if (makers_matter(c, stated(*c.substitute.ratings, c.rule.rating)) ||
+           makers_matter(c, stated(*c.original.ratings, c.rule.rating)))
+    c.unusable = "makers state different values; say whose part it is";
   else
     align_conditions(c);
 }

@@ -1,6 +1,7 @@
 // One short function for each form of rule, and the table that names them. No class of component is named here.
 #include "base/text.h"
 #include "substitute/comparison.h"
+#include "substitute/pins.h"
 
 #include <algorithm>
 #include <cmath>
@@ -244,6 +245,8 @@ constexpr FormRow forms[] = {
     {RuleForm::inside, FormRow::Sort::quantity, inside},
     {RuleForm::fits, FormRow::Sort::quantity, fits},
     {RuleForm::withstands, FormRow::Sort::quantity, at_least},
+    {RuleForm::leads, FormRow::Sort::words, leads},
+    {RuleForm::pins, FormRow::Sort::words, pins},
 };
 
 bool right_sort(FormRow::Sort sort, const Comparison& c) {

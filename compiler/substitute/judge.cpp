@@ -2,6 +2,7 @@
 #include "base/text.h"
 #include "substitute/applies.h"
 #include "substitute/comparison.h"
+#include "substitute/family.h"
 #include "substitute/verdict.h"
 
 #include <algorithm>
@@ -23,6 +24,7 @@ Reason start_reason(const Rule& rule, const Part& original, const Part& substitu
   reason.substitute = stated_text(substitute, rule.rating);
   reason.because = rule.because;
   reason.source = rule.source;
+  reason.changed = rule.changed;
   return reason;
 }
 
@@ -113,11 +115,11 @@ void add_once(std::vector<std::string>& list, const std::string& item) {
   if (!item.empty() && std::find(list.begin(), list.end(), item) == list.end()) list.push_back(item);
 }
 
-void conclude(Judgement& judgement) {
+// `judged`: by a rule at least, since the class alone is no judgement.
+void conclude(Judgement& judgement, bool judged) {
   std::stable_sort(judgement.reasons.begin(), judgement.reasons.end(), worse);
   judgement.verdict = judgement.reasons.front().verdict;
-  const bool judged = judgement.reasons.size() > 1; // the class alone is no judgement
-  if (!judged && judgement.verdict == Verdict::suitable) judgement.verdict = Verdict::unknown;
+  if (!judged && judgement.verdict >= Verdict::conditional) judgement.verdict = Verdict::unknown;
   for (const Reason& reason : judgement.reasons) {
     if (reason.verdict != judgement.verdict) continue;
     if (judgement.verdict != Verdict::suitable || reason.rule != nullptr) add_once(judgement.deciding, reason.rating);
@@ -132,10 +134,9 @@ bool looks_at_place(const Rule& rule, const Where& where) {
   return rule.form == RuleForm::computed || (!rule.stress.empty() && where.stress.contains(rule.stress));
 }
 
-} // namespace
-
-std::optional<Reason> ask_rule(const Schema& schema, const Rule& rule, const Part& original, const Part& substitute,
-                               const Where& where) {
+// The parts are whole already: their families are in their ratings.
+std::optional<Reason> ask(const Schema& schema, const Rule& rule, const Part& original, const Part& substitute,
+                          const Where& where) {
   const Applies answer = applies(schema, rule, original, substitute, where);
   if (answer.answer == Applies::Answer::no) return std::nullopt;
   Reason reason = start_reason(rule, original, substitute);
@@ -151,11 +152,11 @@ std::optional<Reason> ask_rule(const Schema& schema, const Rule& rule, const Par
   return reason;
 }
 
-std::vector<Reason> judge_in_place(const Schema& schema, const Part& part, const Where& where) {
+std::vector<Reason> judge_whole_in_place(const Schema& schema, const Part& part, const Where& where) {
   std::vector<Reason> reasons;
   for (const Rule& rule : schema.rules) {
     if (!looks_at_place(rule, where)) continue;
-    auto reason = ask_rule(schema, rule, part, part, where);
+    auto reason = ask(schema, rule, part, part, where);
     const bool counts = reason && (reason->outcome == Outcome::falls_short || reason->outcome == Outcome::differs);
     if (counts && reason->only_in_role.empty()) reasons.push_back(std::move(*reason));
   }
@@ -163,17 +164,38 @@ std::vector<Reason> judge_in_place(const Schema& schema, const Part& part, const
   return reasons;
 }
 
+} // namespace
+
+std::optional<Reason> ask_rule(const Schema& schema, const Rule& rule, const Part& original, const Part& substitute,
+                               const Where& where) {
+  const WholePart o(schema, original), s(schema, substitute);
+  return ask(schema, rule, o.part(), s.part(), where);
+}
+
+std::vector<Reason> judge_in_place(const Schema& schema, const Part& part, const Where& where) {
+  return judge_whole_in_place(schema, WholePart(schema, part).part(), where);
+}
+
 Judgement judge(const Schema& schema, const Part& original, const Part& substitute, const Where& where) {
+  return judge(schema, original, substitute, where, {});
+}
+
+Judgement judge(const Schema& schema, const Part& as_original, const Part& as_substitute, const Where& where,
+                const std::vector<Reason>& further) {
+  const WholePart whole_original(schema, as_original), whole_substitute(schema, as_substitute);
+  const Part& original = whole_original.part();
+  const Part& substitute = whole_substitute.part();
   Judgement judgement;
   judgement.reasons.push_back(judge_class(schema, original, substitute, where));
   if (judgement.reasons.front().outcome != Outcome::falls_short) {
     for (const Rule& rule : schema.rules) {
-      if (auto reason = ask_rule(schema, rule, original, substitute, where))
-        judgement.reasons.push_back(std::move(*reason));
+      if (auto reason = ask(schema, rule, original, substitute, where)) judgement.reasons.push_back(std::move(*reason));
     }
   }
-  conclude(judgement);
-  judgement.original_reasons = judge_in_place(schema, original, where);
+  const bool judged = judgement.reasons.size() > 1;
+  judgement.reasons.insert(judgement.reasons.end(), further.begin(), further.end());
+  conclude(judgement, judged);
+  judgement.original_reasons = judge_whole_in_place(schema, original, where);
   return judgement;
 }
 

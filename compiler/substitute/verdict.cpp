@@ -34,6 +34,7 @@ void write_reason(JsonWriter& json, const Reason& reason) {
   json.field("only_in_role", std::string_view(reason.only_in_role));
   json.field("because", std::string_view(reason.because));
   json.field("source", std::string_view(reason.source));
+  json.field("changed", std::string_view(reason.changed));
   json.end();
 }
 
@@ -88,6 +89,14 @@ std::string_view to_text(Outcome outcome) {
   return {};
 }
 
+std::vector<std::string> loosened_rules(const Judgement& judgement) {
+  std::vector<std::string> rules;
+  for (const Reason& reason : judgement.reasons) {
+    if (reason.rule != nullptr && reason.rule->loosened) rules.push_back(reason.rule_name + ": " + reason.changed);
+  }
+  return rules;
+}
+
 std::string to_json(const Judgement& judgement, const Part& original, const Part& substitute, const Where& where) {
   JsonWriter json;
   json.object();
@@ -100,6 +109,7 @@ std::string to_json(const Judgement& judgement, const Part& original, const Part
   json.field("verdict", to_text(judgement.verdict));
   list(json, "deciding", judgement.deciding);
   list(json, "conditions", judgement.conditions);
+  list(json, "loosened", loosened_rules(judgement));
   write_reasons(json, "reasons", judgement.reasons);
   write_reasons(json, "original_reasons", judgement.original_reasons);
   json.end();

@@ -37,6 +37,7 @@ struct Reason {
   std::string only_in_role;     // set when no role was given and this counts only there
   std::string because;
   std::string source;
+  std::string changed; // how the shop changed the rule; empty as delivered
 };
 
 struct Judgement {
@@ -47,8 +48,15 @@ struct Judgement {
   std::vector<Reason> original_reasons; // rules that the original itself does not meet where it sits
 };
 
+// What the verdict owes to rules that the shop loosened: `rule: how and why`, for each.
+std::vector<std::string> loosened_rules(const Judgement& judgement);
+
 // Judges a substitute for an original. Pure: no files, no clock, no globals.
 Judgement judge(const Schema& schema, const Part& original, const Part& substitute, const Where& where);
+
+// The same with reasons of the caller's own, such as what must be done to join several parts into one.
+Judgement judge(const Schema& schema, const Part& original, const Part& substitute, const Where& where,
+                const std::vector<Reason>& further);
 
 // What the position itself does to the part that it carries: the rules against stress only.
 std::vector<Reason> judge_in_place(const Schema& schema, const Part& part, const Where& where);

@@ -54,6 +54,7 @@ inline std::vector<Pair> law_pairs() {
   std::vector<Pair> pairs;
   const Schema& schema = project_schema();
   for (const VerdictCase& c : verdict_cases()) {
+    if (!c.combination.empty()) continue; // of one part only
     pairs.push_back({c.name, schema.find_class(c.original_class), schema.find_class(c.substitute_class), c.original,
                      c.substitute, c.where});
   }

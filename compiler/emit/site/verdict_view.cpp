@@ -46,6 +46,7 @@ Html reason_values(const View& view, const Reason& reason) {
       {"Counts only as",
        text(reason.only_in_role.empty() ? std::string() : role_title(view.schema(), reason.only_in_role))},
       {"Because", with_code(reason.because)},
+      {"Changed", with_code(reason.changed)},
       {"Rule", rule_link(view, reason)},
       {"Source", view.source_link(reason.source)}};
   return render(values);
@@ -160,6 +161,8 @@ Html judged_view(const View& view, const JudgedSubstitute& judged) {
       << where_view(view, judged) << "</p>\n";
   std::vector<NamedValue> facts{{"Decided by", deciding_view(view, judgement)},
                                 {"In stock", stock > 0 ? text(std::to_string(stock)) : Html()}};
+  for (const std::string& rule : loosened_rules(judgement))
+    out << "<p class=\"loosened\"><strong>Loosened rule:</strong> " << text(rule) << "</p>\n";
   return out << render(facts) << conditions_view(judgement) << folded_reasons(view, judged) << "</article>\n";
 }
 
