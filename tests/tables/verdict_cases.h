@@ -16,6 +16,9 @@ struct VerdictCase {
   std::string original_class, substitute_class;
   std::string combination; // way in which `count` of the substitute are joined; empty: one part alone
   std::size_t count = 1;
+  std::string list; // of dangerous substitutions that it stands in, with its number there; empty: in none
+  int danger = 0;
+  std::vector<std::string> stopped_by; // rules among those that are not met
   Ratings original, substitute;
   Where where;
 };
@@ -43,6 +46,15 @@ inline std::string word_of(const Node& node, std::string_view key) {
   return found == nullptr ? std::string() : found->text;
 }
 
+inline std::vector<std::string> words_in(const Node& node, std::string_view key) {
+  std::vector<std::string> words;
+  const Node* found = node.find(key);
+  if (found == nullptr) return words;
+  if (found->is_scalar()) words.push_back(found->text);
+  for (const Node& item : found->items) words.push_back(item.text);
+  return words;
+}
+
 inline VerdictCase read_case(const Node& node, const std::string& file, const Schema& schema, const Sources& sources) {
   VerdictCase made;
   made.file = file;
@@ -52,10 +64,10 @@ inline VerdictCase read_case(const Node& node, const std::string& file, const Sc
   made.where.role = word_of(node, "role");
   CHECK_MESSAGE((made.where.role.empty() || schema.roles.contains(made.where.role)),
                 made.name << ": no role " << made.where.role);
-  if (const Node* deciding = node.find("deciding")) {
-    if (deciding->is_scalar()) made.deciding.push_back(deciding->text);
-    for (const Node& item : deciding->items) made.deciding.push_back(item.text);
-  }
+  made.deciding = words_in(node, "deciding");
+  made.stopped_by = words_in(node, "reason");
+  made.list = word_of(node, "list");
+  if (!made.list.empty()) made.danger = std::stoi(word_of(node, "danger"));
   for (auto [key, class_name, ratings] : {std::tuple("original", &made.original_class, &made.original),
                                           std::tuple("substitute", &made.substitute_class, &made.substitute)}) {
     const Node* part = node.find(key);
@@ -76,7 +88,7 @@ inline std::vector<VerdictCase> verdict_cases() {
   const Schema& schema = project_schema();
   const auto files = disk_files(std::string(BENCHLORE_ROOT) + "/tests/tables");
   for (const std::string& path : files->list("")) {
-    if (!path.ends_with(".yaml")) continue;
+    if (!path.ends_with(".yaml") || path == "logic-matrix.yaml") continue;
     Sources sources;
     Report report;
     const std::string text = files->read(path).value_or("");
@@ -86,6 +98,7 @@ inline std::vector<VerdictCase> verdict_cases() {
     for (const Message& message : report.messages())
       FAIL_CHECK(path << ":" << sources.place(message.span).line << ": " << message.text);
     const Node* list = node ? node->find("cases") : nullptr;
+    if (node && list == nullptr) list = node->find("dangers");
     REQUIRE_MESSAGE(list != nullptr, path << " holds no cases");
     for (const Node& item : list->items) cases.push_back(read_case(item, path, schema, sources));
   }
