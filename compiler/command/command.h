@@ -29,6 +29,8 @@ struct Options {
   std::string role;
   std::vector<std::string> stress; // NAME=VALUE
   bool in_stock = false;
+  std::vector<std::string> exchanges; // MODULE=COMPONENT
+  std::string class_name;
   std::size_t limit = 20;
   std::size_t each = 5; // for each number of parts
 };
@@ -41,7 +43,7 @@ struct Command {
 };
 
 extern const Command check_command, build_command, judge_command, substitute_command, search_command, explain_command,
-    combine_command, calc_command;
+    combine_command, calc_command, budget_command, parts_list_command;
 
 // The shop of the options, or nothing after an error message on the error stream.
 std::unique_ptr<Compiled> open_shop(const Options& options, Streams& streams);
@@ -58,6 +60,9 @@ std::optional<Where> read_where(const Compiled& compiled, const Options& options
 
 // The one component of this id, marking, alias or cross-reference; nothing after a message that names the choices.
 std::optional<NoteId> find_component(const Compiled& compiled, const std::string& name, Streams& streams);
+
+// The machine of this id; nothing after a message that names near ones.
+std::optional<NoteId> find_equipment(const Compiled& compiled, const std::string& name, Streams& streams);
 
 // True when colour may be used on this stream (a terminal, and NO_COLOR is not set).
 bool colour_allowed(bool terminal);

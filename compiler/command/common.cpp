@@ -142,4 +142,17 @@ std::optional<NoteId> find_component(const Compiled& compiled, const std::string
   return std::nullopt;
 }
 
+std::optional<NoteId> find_equipment(const Compiled& compiled, const std::string& name, Streams& streams) {
+  const auto found = compiled.shop.find(name);
+  if (found && compiled.shop.note(*found).kind == "equipment") return found;
+  std::vector<std::string> known;
+  for (const auto& [id, note] : compiled.shop.by_id) {
+    if (compiled.shop.note(note).kind == "equipment") known.push_back(id);
+  }
+  const auto near = near_names(name, known);
+  streams.err << "benchlore: there is no machine `" << name
+              << "`; name one by its id: " << alternatives(near.empty() ? known : near) << "\n";
+  return std::nullopt;
+}
+
 } // namespace benchlore

@@ -82,7 +82,8 @@ struct Matcher {
 void report_substitute(const Shop& shop, const JudgedSubstitute& judged, Matcher& matcher) {
   const Judgement& judgement = judged.judgement;
   if (judgement.verdict == Verdict::suitable) return;
-  if (judged.position != nullptr && judgement.verdict > Verdict::unfit) return;
+  const bool may_hurt = judgement.verdict == Verdict::unknown && never_accepted(shop, judged.original, judged.where);
+  if (judged.position != nullptr && judgement.verdict > Verdict::unfit && !may_hurt) return;
   const Note& original = shop.note(judged.original);
   const Note& substitute = shop.note(judged.substitute);
   std::string text = "`" + substitute.id + "` in place of `" + original.id + "`" + place_text(judged.where) + " is " +

@@ -59,15 +59,17 @@ struct Checked {
 
 std::unique_ptr<Checked> check(const test::VerdictCase& c) {
   const MemoryFiles files(std::map<std::string, std::string, std::less<>>{
-      {"shop.yaml", "name: Test\nmains-voltage: 230 V\nmains-frequency: 50 Hz\n"},
+      {"shop.yaml", "name: Test\nmains: {voltage: 230 V, frequency: 50 Hz}\n"},
       {"components/original.md",
        component("Original", c.original_class, c.original, "substitutes:\n  - component: substitute\n")},
       {"components/substitute.md", component("Substitute", c.substitute_class, c.substitute, "")},
       {"boards/board.md", board(c)}});
   auto checked = std::make_unique<Checked>();
   checked->shop = link_shop(files, "", test::project_schema(), checked->sources, checked->report);
-  for (const Message& message : checked->report.messages())
+  for (const Message& message : checked->report.messages()) {
+    if (message.severity > Severity::error) continue;
     FAIL_CHECK(c.name << ": " << message.text << "; " << message.way_out);
+  }
   checked->judged = judge_shop(checked->shop);
   report_judgements(checked->shop, checked->judged, checked->report);
   return checked;

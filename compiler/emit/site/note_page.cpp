@@ -1,6 +1,7 @@
 // Composes the page of a note.
 #include "emit/site/note_page.h"
 
+#include "emit/site/bench_parts.h"
 #include "emit/site/cautions_view.h"
 
 #include "emit/site/body.h"
@@ -19,9 +20,10 @@ struct KindRow {
   std::string_view kind;
   PartsOf parts;
 };
-constexpr std::array<KindRow, 5> kinds{{{"component", component_parts},
+constexpr std::array<KindRow, 6> kinds{{{"component", component_parts},
                                         {"board", board_parts},
                                         {"equipment", equipment_parts},
+                                        {"job", job_parts},
                                         {"symptom", symptom_parts},
                                         {"procedure", procedure_parts}}};
 
