@@ -20,6 +20,7 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   allowed["report"] = {"base"};
   allowed["quantity"] = {"base"};
   allowed["workings"] = {"base", "quantity"};
+  allowed["calculations"] = {"base", "quantity", "workings"};
   Names below{"base", "report"};
   allowed["record"] = below;
   below.insert({"record", "quantity"});
@@ -29,7 +30,10 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   }
   below.insert("workings");
   allowed["substitute"] = below;
-  below.insert("substitute");
+  below.insert({"substitute", "calculations"});
+  allowed["bench"] = below;
+  allowed["bench"].erase("calculations");
+  below.insert("bench");
   for (const char* layer : {"emit/site", "emit/index", "emit/catalogue", "lookup"}) allowed[layer] = below;
   allowed["lookup"].insert("emit/index"); // what writes the index and what asks it must cut words alike
   below.insert({"emit/site", "emit/index", "emit/catalogue"});

@@ -118,7 +118,7 @@ tools=
 command -v clang-format >/dev/null 2>&1 || tools="clang-format"
 command -v clang-tidy >/dev/null 2>&1 || tools="$tools clang-tidy"
 # shellcheck disable=SC2086
-set_up units sqlite3 xapian-tools chromium clang libclang-rt-14-dev $node_packages $tools || exit 2
+set_up units sqlite3 xapian-tools ngspice kicad-symbols chromium clang libclang-rt-14-dev $node_packages $tools || exit 2
 
 mkdir -p "$logs"
 step "configure" cmake -G Ninja -B "$build" -DCMAKE_BUILD_TYPE=Release

@@ -41,10 +41,13 @@ struct Command {
 };
 
 extern const Command check_command, build_command, judge_command, substitute_command, search_command, explain_command,
-    combine_command;
+    combine_command, calc_command;
 
 // The shop of the options, or nothing after an error message on the error stream.
 std::unique_ptr<Compiled> open_shop(const Options& options, Streams& streams);
+
+// The schema of the options alone, for commands that need no notes; nothing after an error message.
+std::optional<Schema> open_schema(const Options& options, Streams& streams);
 
 void add_content_options(CLI::App& app, Options& options);
 void add_format_option(CLI::App& app, Options& options, bool sarif = false);

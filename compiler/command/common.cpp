@@ -82,6 +82,18 @@ std::unique_ptr<Compiled> open_shop(const Options& options, Streams& streams) {
   return nullptr;
 }
 
+std::optional<Schema> open_schema(const Options& options, Streams& streams) {
+  const auto files = disk_files(find_folder(options.schema, "schema", "roles.yaml"));
+  const auto content = disk_files(options.content);
+  Sources sources;
+  Report report;
+  auto schema = read_schema({{*files, ""}, {*content, "schema/"}}, sources, report);
+  if (schema) return schema;
+  streams.err << render_text(report, sources, colour_allowed(streams.err_is_terminal))
+              << "benchlore: the schema cannot be used; nothing was done\n";
+  return std::nullopt;
+}
+
 std::optional<Where> read_where(const Compiled& compiled, const Options& options, Streams& streams) {
   Where where;
   if (!options.at.empty()) {

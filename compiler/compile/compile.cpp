@@ -1,6 +1,9 @@
 // The steps of a build; each takes a structure and returns one.
 #include "compile/compile.h"
 
+#include "bench/budget.h"
+#include "bench/measurements.h"
+#include "bench/rescue.h"
 #include "substitute/examples.h"
 
 namespace benchlore {
@@ -25,6 +28,9 @@ std::unique_ptr<Compiled> compile(const CompileInput& input, Failure& failure) {
   compiled->shop = link_shop(*content, "", compiled->schema, compiled->sources, compiled->report);
   compiled->judged = judge_shop(compiled->shop);
   report_judgements(compiled->shop, compiled->judged, compiled->report);
+  report_measurements(compiled->shop, compiled->report);
+  report_budgets(compiled->shop, compiled->report);
+  report_rescues(compiled->shop, compiled->report);
   compiled->report.sort(compiled->sources);
   return compiled;
 }

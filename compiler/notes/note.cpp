@@ -4,6 +4,7 @@
 #include "base/text.h"
 #include "notes/body.h"
 #include "notes/front.h"
+#include "notes/pinout.h"
 
 namespace benchlore {
 namespace {
@@ -65,6 +66,7 @@ Note read_note(std::string path, FileId file, const Sources& sources, const Sche
   const std::size_t before = report.messages().size();
   if (readable(note, sources, report) && find_front(note, sources, report)) {
     read_front(note, sources, schema, report);
+    take_pinout(note, schema, report);
     read_body(note, sources, report);
   }
   for (std::size_t at = before; at < report.messages().size(); ++at) {

@@ -1,6 +1,8 @@
 // Composes the page of a note.
 #include "emit/site/note_page.h"
 
+#include "emit/site/cautions_view.h"
+
 #include "emit/site/body.h"
 #include "emit/site/fields_view.h"
 #include "emit/site/table.h"
@@ -37,20 +39,7 @@ Html trail(const View& view, const Note& note) {
   return out << "</p>\n";
 }
 
-Html cautions_box(const View& view, NoteId id) {
-  auto cautions = cautions_for(view.shop(), id);
-  if (cautions.empty()) return {};
-  Html out{"<section class=\"cautions\" aria-labelledby=\"the_cautions\">\n<h2 id=\"the_cautions\">Before you touch "
-           "it</h2>\n<ul>\n"};
-  for (const Caution* caution : cautions) {
-    out << "<li><strong>" << text(caution->title) << ".</strong> " << text(caution->wording);
-    if (!caution->source.empty()) out << " <span class=\"from\">" << view.source_link(caution->source) << "</span>";
-    out << "</li>\n";
-  }
-  out << "</ul>\n<p>Local codes and licensed practice come before anything written here.";
-  if (!view.shop().facts.wording.empty()) out << " " << text(view.shop().facts.wording);
-  return out << "</p>\n</section>\n";
-}
+Html cautions_box(const View& view, NoteId id) { return cautions_view(view, cautions_for(view.shop(), id)); }
 
 Html sources_view(const View& view, const Note& note) {
   std::vector<Html> items;

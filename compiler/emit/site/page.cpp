@@ -10,11 +10,12 @@ namespace {
 struct Way {
   std::string_view name, path, title;
 };
-constexpr std::array<Way, 6> ways{{{"home", "index.html", "Bench"},
+constexpr std::array<Way, 7> ways{{{"home", "index.html", "Bench"},
                                    {"search", "search.html", "Search"},
                                    {"substitute", "substitute.html", "Substitutes"},
                                    {"notes", "notes.html", "Notes"},
                                    {"findings", "findings.html", "Findings"},
+                                   {"calculations", "calculations.html", "Sums"},
                                    {"rules", "rules.html", "Rules"}}};
 
 Html navigation(const View& view, std::string_view current) {

@@ -1,6 +1,7 @@
 // Writes the pages one after the other, then what they load.
 #include "emit/site/site.h"
 
+#include "emit/site/calculation_pages.h"
 #include "emit/site/findings_page.h"
 #include "emit/site/list_pages.h"
 #include "emit/site/note_page.h"
@@ -33,6 +34,9 @@ struct SiteWriter {
     page("substitute.html", [](const View& view) { return substitute_page(view); });
     page("notes.html", [&](const View& view) { return notes_page(view, gathered); });
     page("findings.html", [](const View& view) { return findings_page(view); });
+    page("calculations.html", [](const View& view) { return calculations_page(view); });
+    for (const Calculation& one : calculations())
+      page(calculation_path(one), [&](const View& view) { return calculation_page(view, one); });
     page("rules.html", [](const View& view) { return rules_page(view); });
   }
 

@@ -88,3 +88,16 @@ TEST_CASE("counts, flags and dates are strict") {
   CHECK(kinds_of(ReadNote(job + "29.2.2024\nminutes: 1h\ncome-back: maybe\n---\n").report) ==
         Kinds{"wrong-type", "wrong-type", "wrong-type"});
 }
+
+TEST_CASE("a pinout is a rating in the order of its pins") {
+  const ReadNote read(component("pinout: {2: A, 1: K, tab: K, 3: NC}\n"));
+  CHECK(kinds_of(read.report) == Kinds{});
+  REQUIRE(read.note.ratings.contains("pinout"));
+  CHECK(std::get<Words>(read.note.ratings.at("pinout").value).items == std::vector<std::string>{"K", "A", "NC"});
+}
+
+TEST_CASE("a pinout with a gap is reported and not judged") {
+  const ReadNote read(component("pinout: {1: K, 3: A}\n"));
+  CHECK(kinds_of(read.report) == Kinds{"wrong-type"});
+  CHECK_FALSE(read.note.ratings.contains("pinout"));
+}

@@ -22,6 +22,8 @@ inline void add_class(SchemaReading& reading, std::string name, std::string pare
   made.extends = std::move(parent);
   made.general = general;
   made.ratings["capacitance"] = quantity_type(reading, "capacitance", "F");
+  made.ratings["pinout"].name = "pinout";
+  made.ratings["pinout"].form = RatingForm::words;
   made.ratings["rated-voltage"] = quantity_type(reading, "rated-voltage", "V");
   if (general) made.cautions = {"charged"};
   reading.schema.classes[name] = made;
