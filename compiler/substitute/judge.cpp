@@ -188,9 +188,9 @@ Judgement judge(const Schema& schema, const Part& as_original, const Part& as_su
   Judgement judgement;
   judgement.reasons.push_back(judge_class(schema, original, substitute, where));
   if (judgement.reasons.front().outcome != Outcome::falls_short) {
-    for (const Rule& rule : schema.rules) {
+    schema.each_rule(original.component_class->name, [&](const Rule& rule) {
       if (auto reason = ask(schema, rule, original, substitute, where)) judgement.reasons.push_back(std::move(*reason));
-    }
+    });
   }
   const bool judged = judgement.reasons.size() > 1;
   judgement.reasons.insert(judgement.reasons.end(), further.begin(), further.end());
