@@ -4,6 +4,8 @@
 #include "base/text.h"
 #include "schema/reading.h"
 
+#include <algorithm>
+
 namespace benchlore {
 namespace {
 
@@ -99,6 +101,29 @@ const Field* Kind::field(std::string_view field_name) const {
   return nullptr;
 }
 
+namespace {
+
+// Each class is spoken of by the rules that name it or a class that it descends from.
+void index_rules(Schema& schema) {
+  std::map<std::string_view, std::vector<std::size_t>> named;
+  for (std::size_t place = 0; place < schema.rules.size(); ++place) {
+    for (const std::string& name : schema.rules[place].from) named[name].push_back(place);
+  }
+  for (const auto& [name, unused] : schema.classes) {
+    std::vector<std::size_t>& places = schema.rules_from[name];
+    const ComponentClass* made = schema.find_class(name);
+    for (int depth = 0; depth < 16 && made != nullptr; ++depth) {
+      const auto found = named.find(made->name);
+      if (found != named.end()) places.insert(places.end(), found->second.begin(), found->second.end());
+      made = schema.find_class(made->extends);
+    }
+    std::sort(places.begin(), places.end());
+    places.erase(std::unique(places.begin(), places.end()), places.end());
+  }
+}
+
+} // namespace
+
 std::optional<Schema> read_schema(const std::vector<SchemaFolder>& folders, Sources& sources, Report& report) {
   Schema schema;
   SchemaReading reading{sources, report, schema};
@@ -116,6 +141,7 @@ std::optional<Schema> read_schema(const std::vector<SchemaFolder>& folders, Sour
   check_rules(reading);
   read_folder(reading, folders, "kinds", read_kind, sources);
   if (!reading.sound) return std::nullopt;
+  index_rules(schema);
   return schema;
 }
 

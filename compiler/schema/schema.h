@@ -104,6 +104,9 @@ struct Schema {
   std::map<std::string, SourceEntry, std::less<>> sources;
   std::vector<std::vector<std::string>> synonyms; // groups of words that the trade uses for one thing
   std::vector<Rule> rules;
+  // Places of the rules whose original may be of this class, in order; filled by read_schema. A class that is not here
+  // is asked about with every rule.
+  std::map<std::string, std::vector<std::size_t>, std::less<>> rules_from;
   std::vector<CombinationWay> combinations;
 
   const ComponentClass* find_class(std::string_view name) const;
@@ -111,6 +114,15 @@ struct Schema {
   // True when the class is the other one or descends from it.
   bool is_a(std::string_view name, std::string_view ancestor) const;
   const Rule* find_rule(std::string_view name) const;
+  // Calls visit(rule) for each rule that may speak of an original of this class.
+  template <typename Visit> void each_rule(std::string_view original_class, Visit visit) const {
+    const auto places = rules_from.find(original_class);
+    if (places == rules_from.end()) {
+      for (const Rule& rule : rules) visit(rule);
+    } else {
+      for (std::size_t place : places->second) visit(rules[place]);
+    }
+  }
 };
 
 // Where a schema lies. The first one read is the project's and whole; a shop's own may hold any part of the layout.

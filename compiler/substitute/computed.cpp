@@ -56,6 +56,7 @@ constexpr ComputationRow computations[] = {
     {"noise-margin", computed::noise_margin},
     {"fan-out", computed::fan_out},
     {"access-time-budget", computed::access_time_budget},
+    {"refresh-rate", computed::refresh_rate},
     {"junction-temperature", computed::junction_temperature},
     {"output-capacitor", computed::output_capacitor},
     {"charge-current", computed::charge_current},

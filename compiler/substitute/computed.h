@@ -27,6 +27,7 @@ Finding stored(const Comparison& comparison);
 Finding noise_margin(const Comparison& comparison);
 Finding fan_out(const Comparison& comparison);
 Finding access_time_budget(const Comparison& comparison);
+Finding refresh_rate(const Comparison& comparison);
 
 // power.cpp
 Finding junction_temperature(const Comparison& comparison);

@@ -159,7 +159,7 @@ Finding fan_out(const Comparison& c) {
 }
 
 Finding access_time_budget(const Comparison& c) {
-  const auto window = least(c.where.stress, "access-window");
+  const auto window = least(c.where.stress, c.rule.stress.empty() ? std::string_view("access-window") : c.rule.stress);
   const auto time = greatest(*c.substitute.ratings, c.rule.rating);
   const auto share = parameter(c.rule, "share"), slack = parameter(c.rule, "slack");
   if (!window || !share || !slack) return unusable("the time that the machine leaves is not stated");
@@ -171,6 +171,27 @@ Finding access_time_budget(const Comparison& c) {
   finding.margin = (*window - kept - *time) / *window;
   finding.working = show(*window, dimension::time) + " − " + show(*time, dimension::time) + " leaves " +
                     show(*window - *time, dimension::time);
+  return finding;
+}
+
+// A machine refreshes row after row; what counts is the time that it lets pass for each. A part with half the rows and
+// half the interval is refreshed in time as well.
+Finding refresh_rate(const Comparison& c) {
+  auto spacing = [](const Ratings& ratings, std::string_view interval, std::string_view rows) {
+    const auto time = least(ratings, interval), count = greatest(ratings, rows);
+    return time && count && *count > 0 ? std::optional(*time / *count) : std::nullopt;
+  };
+  auto needed = greatest(c.where.stress, "refresh-spacing");
+  if (!needed) needed = spacing(c.where.stress, "refresh-period", "refreshed-rows");
+  if (!needed) needed = spacing(*c.original.ratings, "refresh-interval", "refresh-rows");
+  const auto mine = spacing(*c.substitute.ratings, "refresh-interval", "refresh-rows");
+  if (!mine) return unusable("the substitute's refresh interval or number of rows is not stated");
+  if (!needed) return unusable("neither the place nor the original states how often rows are refreshed");
+  Finding finding;
+  finding.required = "a row that keeps its content while the machine passes on every " + show(*needed, dimension::time);
+  finding.met = not_below(*mine, *needed);
+  finding.margin = (*mine - *needed) / *needed;
+  finding.working = "its rows ask for one every " + show(*mine, dimension::time);
   return finding;
 }
 
