@@ -43,13 +43,13 @@ const classes = [
   { name: "darlington-transistor", library: "Transistor_BJT", fits: (d) => /Darlington/.test(d) && /\b(NPN|PNP)\b/.test(d),
     ratings: (d) => ({ polarity: first(d, /\b(NPN|PNP)\b/), "collector-current": first(d, new RegExp(`${amount}A) I?c`, "i")), vceo: first(d, new RegExp(`${amount}V) Vce`, "i")) }) },
   { name: "mosfet", library: "Transistor_FET", fits: (d) => /MOSFET/.test(d) && !/[Dd]ual|N\/P/.test(d),
-    ratings: (d) => ({ channel: first(d, /\b([NP])-?(?:C|c)hannel/), "drain-current": first(d, new RegExp(`${amount}A) I?d`, "i")), "drain-source-voltage": first(d, new RegExp(`${amount}V) Vds`, "i")) }) },
+    ratings: (d) => ({ channel: first(d, /\b([NP])-?(?:C|c)hannel/), "drain-current": first(d, new RegExp(`${amount}A) I?d`, "i")), "drain-voltage": first(d, new RegExp(`${amount}V) Vds`, "i")) }) },
   { name: "schottky-diode", library: "Diode", fits: (d) => /Schottky/.test(d) && !/[Dd]ual|bridge/i.test(d),
     ratings: (d) => ({ "reverse-voltage": first(d, new RegExp(`${amount}V)`)), "forward-current": first(d, new RegExp(`${amount}A)`)) }) },
   { name: "zener-diode", library: "Diode", fits: (d) => /Zener/.test(d),
     ratings: (d) => ({ dissipation: first(d, new RegExp(`${amount}W)`)), "zener-voltage": first(d, new RegExp(`${amount}V)`)) }) },
   { name: "tvs-diode", library: "Diode", fits: (d) => /Transient Voltage Suppressor/.test(d),
-    ratings: (d) => ({ "peak-pulse-power": first(d, new RegExp(`${amount}W)`)) }) },
+    ratings: (d) => ({ "pulse-power": first(d, new RegExp(`${amount}W)`)) }) },
   { name: "rectifier-diode", library: "Diode", fits: (d) => /[Rr]ectifier/.test(d) && !/Schottky|Fast|fast|Zener/.test(d),
     ratings: (d) => ({ "reverse-voltage": first(d, new RegExp(`${amount}V)`)), "forward-current": first(d, new RegExp(`${amount}A)`)) }) },
   { name: "low-dropout-regulator", library: "Regulator_Linear", fits: (d) => /[Ll]ow.?[Dd]rop/.test(d),
@@ -83,7 +83,7 @@ for (const record of records) {
 
 const shop = mkdtempSync(join(tmpdir(), "benchlore-dataset-"));
 mkdirSync(join(shop, "components"));
-writeFileSync(join(shop, "shop.yaml"), "name: Dataset\nmains-voltage: 230 V\nmains-frequency: 50 Hz\n");
+writeFileSync(join(shop, "shop.yaml"), "name: Dataset\nmains: {voltage: 230 V, frequency: 50 Hz}\n");
 const pairs = [];
 for (const list of byClass.values()) {
   list.forEach((record, i) => {
@@ -113,7 +113,7 @@ const number = (text) => {
   const match = /^([0-9.]+)-?([munkM]?)[AVW]$/.exec(text ?? "");
   return match ? Number(match[1]) * { "": 1, m: 1e-3, u: 1e-6, n: 1e-9, k: 1e3, M: 1e6 }[match[2]] : undefined;
 };
-const mustExceed = ["vceo", "collector-current", "drain-source-voltage", "drain-current", "reverse-voltage", "forward-current", "output-current"];
+const mustExceed = ["vceo", "collector-current", "drain-voltage", "drain-current", "reverse-voltage", "forward-current", "output-current"];
 const mustEqual = ["polarity", "channel"];
 const verdictOf = (original, substitute) => {
   const out = spawnSync(`${build}/benchlore`, ["judge", "--content", shop, "--format", "json", original.id, substitute.id], { encoding: "utf8" });
