@@ -20,6 +20,7 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   allowed["report"] = {"base"};
   allowed["quantity"] = {"base"};
   allowed["workings"] = {"base", "quantity"};
+  allowed["decode"] = {"base", "quantity"};
   Names below{"base", "report"};
   allowed["record"] = below;
   below.insert({"record", "quantity"});
@@ -34,7 +35,7 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   allowed["lookup"].insert("emit/index"); // what writes the index and what asks it must cut words alike
   below.insert({"emit/site", "emit/index", "emit/catalogue"});
   allowed["compile"] = below;
-  below.insert({"compile", "lookup"});
+  below.insert({"compile", "lookup", "decode"});
   allowed["command"] = below;
   below.insert("command");
   allowed["main.cpp"] = below;

@@ -10,8 +10,8 @@
 namespace benchlore {
 namespace {
 
-const Command* const commands[] = {&check_command,  &build_command,   &judge_command,  &substitute_command,
-                                   &search_command, &combine_command, &explain_command};
+const Command* const commands[] = {&check_command,  &build_command,   &judge_command,   &substitute_command,
+                                   &search_command, &combine_command, &explain_command, &decode_command};
 
 } // namespace
 
