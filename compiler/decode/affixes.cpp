@@ -21,7 +21,7 @@ Drafts values_of(Part part, std::string_view core) {
 Drafts capacitors(std::string_view core) { return values_of(Part::capacitor, core); }
 
 void add_voltage(Draft& draft, Decimal volts, int rank, std::string reason) {
-  draft.facts.push_back(volts_text(volts));
+  add_rated_voltage(draft, volts);
   draft.rank += rank;
   add_reason(draft, std::move(reason));
 }
@@ -34,6 +34,10 @@ void read_tolerance_behind(std::string_view text, Drafts& out) {
   if (disputed && !(all_digits(core) && core.size() == 3)) return;
   for (Draft& draft : value_readings(core)) {
     if (!add_tolerance(draft, text.back())) continue;
+    if (text.back() == 'F' && !all_digits(core.substr(core.size() - 1))) {
+      draft.rank -= 30;
+      add_reason(draft, "F behind a letter is rather farad");
+    }
     if (all_digits(core) && draft.part != Part::capacitor) {
       draft.rank -= 8;
       add_reason(draft, "digits with a tolerance letter are rather a capacitor");

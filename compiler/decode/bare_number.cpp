@@ -16,7 +16,9 @@ bool plain_decimal(std::string_view text) {
 
 void add(Part part, Decimal number, int power, int rank, std::string reason, Drafts& out) {
   const auto si = multiply(number, decimal(1, power));
-  if (si) out.push_back(value_draft(system_name, part, *si, rank, std::move(reason)));
+  if (!si || coarsest_series(*si) > 24) return;
+  if (coarsest_series(*si) == 0 && !less(number, decimal(1000))) return; // figures that no such part prints
+  out.push_back(value_draft(system_name, part, *si, rank, std::move(reason)));
 }
 
 void add_decimal(Decimal number, Drafts& out) {

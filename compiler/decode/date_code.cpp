@@ -46,7 +46,7 @@ void add_month(std::string_view text, Drafts& out) {
   const std::string years =
       std::to_string(year) + ", " + std::to_string(year + 20) + " or " + std::to_string(year + 40);
   out.push_back(
-      fact_draft("IEC 60062 date code", "made in " + std::string(months[month]) + " " + years, 48,
+      fact_draft("IEC 60062 date code", "made in " + std::string(months[month]) + " " + years, 52,
                  "a letter for the year, which comes again every twenty years, and a sign for the month (letters "
                  "from memory); the other parts on the board decide"));
 }

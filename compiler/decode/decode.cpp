@@ -63,6 +63,19 @@ std::vector<std::string> words_of(std::string_view text) {
   return words;
 }
 
+// `2A 474 J` as `2A474J`; digits that a space parts are no one number.
+Drafts read_unspaced(const std::vector<std::string>& words) {
+  constexpr std::string_view digits = "0123456789";
+  Drafts found;
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    const bool before = digits.find(words[i - 1].back()) != std::string_view::npos;
+    if (before && digits.find(words[i].front()) != std::string_view::npos) return found;
+  }
+  read_affixed(join(words, ""), found);
+  for (Draft& draft : found) add_reason(draft, "read without the spaces");
+  return found;
+}
+
 std::vector<Reading> read_words(std::string_view text) {
   const std::vector<std::string> texts = words_of(text);
   std::vector<Reading> readings;
@@ -72,8 +85,7 @@ std::vector<Reading> read_words(std::string_view text) {
   for (const std::string& word : texts) words.push_back({word, read_word(word)});
   if (texts.size() <= most_words) {
     append(readings, read_joined(words), text);
-    Drafts unspaced = read_word(join(texts, ""));
-    for (Draft& draft : unspaced) add_reason(draft, "read without the spaces");
+    const Drafts unspaced = read_unspaced(texts);
     append(readings, unspaced, text);
   }
   for (ReadWord& word : words) {

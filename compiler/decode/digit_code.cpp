@@ -23,9 +23,9 @@ Figures split_off_power(std::string_view text) {
 int small_power(int power) { return power == 9 ? -1 : (power == 8 ? -2 : power); }
 
 std::string power_reason(std::string_view unit, int power) {
-  if (power == -1) return "two figures and 9 for a tenth, in " + std::string(unit);
-  if (power == -2) return "two figures and 8 for a hundredth, in " + std::string(unit);
-  return "figures and " + std::to_string(power) + " zeros, in " + std::string(unit);
+  std::string reason = "figures times 10^" + std::to_string(power) + ", in " + std::string(unit);
+  if (power < 0) reason += power == -1 ? " (9 for a tenth)" : " (8 for a hundredth)";
+  return reason;
 }
 
 void add_link(std::string_view text, Drafts& out) {

@@ -38,7 +38,7 @@ PartRow row_of(Part part) {
 
 // Fine series are made for resistors; a coil or capacitor of such a value is rare.
 int series_weight(int series, Part part) {
-  if (series == 0) return -20;
+  if (series == 0) return -25;
   if (series <= 12) return 12;
   if (series == 24) return 8;
   return part == Part::resistor ? (series <= 96 ? 4 : -4) : -12;
@@ -53,7 +53,7 @@ void weigh(Draft& draft, const PartRow& row) {
                                          : " is a preferred value of series E" + std::to_string(series)));
   if (!less(*draft.value, row.least) && !less(row.greatest, *draft.value)) return;
   draft.rank -= 30;
-  add_reason(draft, "such a " + std::string(row.name) + " is hardly made");
+  add_reason(draft, "hardly any " + std::string(row.name) + " has such a value");
 }
 
 } // namespace
@@ -78,18 +78,31 @@ int coarsest_series(Decimal value) {
 
 Draft value_draft(std::string_view code, Part part, Decimal si, int rank, std::string reason) {
   const PartRow row = row_of(part);
-  Draft draft{std::string(code), part, si, row.dimension, std::nullopt, {}, {std::move(reason)}, rank};
+  Draft draft = rating_draft(code, si, row.dimension, rank, std::move(reason));
+  draft.part = part;
   weigh(draft, row);
   return draft;
 }
 
 Draft rating_draft(std::string_view code, Decimal si, Dimension dimension, int rank, std::string reason) {
-  return {std::string(code), Part::other, si, dimension, std::nullopt, {}, {std::move(reason)}, rank};
+  Draft draft = fact_draft(code, rank, std::move(reason));
+  draft.value = si;
+  draft.dimension = dimension;
+  return draft;
+}
+
+Draft fact_draft(std::string_view code, int rank, std::string reason) {
+  Draft draft;
+  draft.code = code;
+  draft.rank = rank;
+  add_reason(draft, std::move(reason));
+  return draft;
 }
 
 Draft fact_draft(std::string_view code, std::string fact, int rank, std::string reason) {
-  return {std::string(code), Part::other,       std::nullopt,        dimension::none,
-          std::nullopt,      {std::move(fact)}, {std::move(reason)}, rank};
+  Draft draft = fact_draft(code, rank, std::move(reason));
+  draft.facts.push_back(std::move(fact));
+  return draft;
 }
 
 void add_reason(Draft& draft, std::string reason) { draft.reasons.push_back(std::move(reason)); }
@@ -100,8 +113,9 @@ std::string number_text(const Draft& draft) {
   quantity.dimension = draft.dimension;
   quantity.nominal = draft.value;
   if (draft.tolerance) {
-    quantity.minus = draft.tolerance->minus;
-    quantity.plus = draft.tolerance->plus;
+    quantity.minus = draft.spread.value_or(draft.tolerance->minus);
+    quantity.plus = draft.spread.value_or(draft.tolerance->plus);
+    quantity.relative_tolerance = !draft.spread;
   }
   return to_text(quantity);
 }

@@ -18,6 +18,7 @@ struct Draft {
   std::optional<Decimal> value; // SI units
   Dimension dimension;
   std::optional<ToleranceCode> tolerance; // fractions
+  std::optional<Decimal> spread;          // the tolerance in the value's unit, where the code tells it so
   std::vector<std::string> facts;         // what else it means: `50 V`
   std::vector<std::string> reasons;
   int rank = 0;
@@ -35,6 +36,7 @@ Draft value_draft(std::string_view code, Part part, Decimal si, int rank, std::s
 // A rating that is no value of a part: a rated voltage, a temperature coefficient.
 Draft rating_draft(std::string_view code, Decimal si, Dimension dimension, int rank, std::string reason);
 // A meaning in words only.
+Draft fact_draft(std::string_view code, int rank, std::string reason);
 Draft fact_draft(std::string_view code, std::string fact, int rank, std::string reason);
 
 void add_reason(Draft& draft, std::string reason);

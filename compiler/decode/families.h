@@ -41,7 +41,8 @@ std::string taper_of(char letter);
 bool add_tolerance(Draft& draft, char letter);
 // A d.c. or a.c. voltage that parts are usually rated for.
 bool usual_voltage(Decimal volts);
-std::string volts_text(Decimal volts);
+// Adds the rated voltage of a capacitor, and weighs whether such a capacitor is made.
+void add_rated_voltage(Draft& capacitor, Decimal volts);
 
 // Names of colours in reading order, `dot` where one of them was called a dot.
 struct ColourWords {

@@ -32,7 +32,11 @@ bool add_draft(Draft& value, const ReadWord& word) {
     if (belongs(beside, value.part) && (best == nullptr || beside.rank > best->rank)) best = &beside;
   }
   if (best == nullptr) return false;
-  value.facts.push_back(fact_of(*best));
+  if (best->dimension == dimension::voltage) {
+    add_rated_voltage(value, *best->value);
+  } else {
+    value.facts.push_back(fact_of(*best));
+  }
   add_reason(value, "`" + word.text + "` beside it fits (" + best->code + ")");
   value.rank += 12;
   return true;
@@ -42,7 +46,7 @@ bool add_draft(Draft& value, const ReadWord& word) {
 bool add_bare_voltage(Draft& value, const ReadWord& word) {
   const auto volts = word.text.size() <= 4 ? Decimal::parse(word.text) : std::nullopt;
   if (value.part != Part::capacitor || !volts || !usual_voltage(*volts)) return false;
-  value.facts.push_back(volts_text(*volts));
+  add_rated_voltage(value, *volts);
   add_reason(value, "`" + word.text + "` beside it is a usual voltage");
   value.rank += 4;
   return true;
@@ -66,12 +70,14 @@ bool add_tolerance_word(Draft& value, const ReadWord& word) {
 }
 
 bool qualify(Draft& value, const ReadWord& word) {
-  return add_tolerance_word(value, word) || add_draft(value, word) || add_bare_voltage(value, word);
+  return add_tolerance_word(value, word) || add_bare_voltage(value, word) || add_draft(value, word);
 }
 
 bool qualified_by_all(Draft& value, const std::vector<ReadWord>& words, std::size_t own) {
   for (std::size_t i = 0; i < words.size(); ++i) {
-    if (i != own && !qualify(value, words[i])) return false;
+    if (i == own) continue;
+    if (!qualify(value, words[i])) return false;
+    if (i < own) value.rank -= 3; // the value is usually printed first
   }
   return true;
 }

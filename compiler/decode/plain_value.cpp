@@ -30,21 +30,30 @@ constexpr auto kinds = std::to_array<Kind>({{dimension::capacitance, Part::capac
 constexpr auto old_units = std::to_array<std::pair<std::string_view, std::string_view>>(
     {{"mmfd", "pF"}, {"mmf", "pF"}, {"mfd", "uF"}, {"mf", "uF"}, {"vdc", "V"}, {"vac", "V"}, {"wv", "V"}});
 
-std::string with_modern_unit(std::string_view text) {
-  const std::string small = lower(text);
-  for (const auto& [old, modern] : old_units) {
-    if (!small.ends_with(old)) continue;
-    std::string number(text.substr(0, text.size() - old.size()));
-    return (number.starts_with(".") ? "0" : "") + number + std::string(modern);
+// Resistors leave out the unit: `4.7k`.
+constexpr auto ohm_letters = std::to_array<std::pair<std::string_view, std::string_view>>(
+    {{"k", "kohm"}, {"K", "kohm"}, {"M", "Mohm"}, {"R", "ohm"}});
+
+template <class Rows>
+std::optional<std::string> with_unit_of(const Rows& rows, std::string_view end, std::string_view text) {
+  for (const auto& [written, modern] : rows) {
+    if (end.ends_with(written)) return std::string(text.substr(0, text.size() - written.size())) + std::string(modern);
   }
-  return (text.starts_with(".") ? "0" : "") + std::string(text);
+  return std::nullopt;
 }
 
-void add(const Quantity& quantity, const Kind& kind, Drafts& out) {
+std::string with_modern_unit(std::string_view text) {
+  std::optional<std::string> modern = with_unit_of(old_units, lower(text), text);
+  if (!modern && text.find('.') != std::string_view::npos) modern = with_unit_of(ohm_letters, text, text);
+  const std::string written = modern ? *modern : std::string(text);
+  return written.starts_with('.') ? "0" + written : written;
+}
+
+void add(const Quantity& quantity, const Kind& kind, int rank, Drafts& out) {
   constexpr std::string_view reason = "a number and its unit";
   Draft draft = kind.part == Part::other
-                    ? rating_draft(system_name, *quantity.nominal, kind.dimension, 85, std::string(reason))
-                    : value_draft(system_name, kind.part, *quantity.nominal, 85, std::string(reason));
+                    ? rating_draft(system_name, *quantity.nominal, kind.dimension, rank, std::string(reason))
+                    : value_draft(system_name, kind.part, *quantity.nominal, rank, std::string(reason));
   if (!kind.fact.empty()) draft.facts.emplace_back(kind.fact);
   if (quantity.minus && quantity.plus && quantity.relative_tolerance)
     draft.tolerance = ToleranceCode{*quantity.minus, *quantity.plus};
@@ -60,14 +69,13 @@ bool plain(const Quantity& quantity) {
 } // namespace
 
 void read_plain_value(std::string_view text, Drafts& out) {
-  if (text.empty() || text.back() == 'F' ? false : all_digits(text)) return;
-  Drafts coded;
-  read_letter_code(text, coded);
-  if (!coded.empty()) return;
+  if (all_digits(text) || read_value_code(text, CodedThing::resistance)) return; // `4p7C` too is a letter code
+  if (const auto farads = read_value_code(text, CodedThing::capacitance); farads && !text.ends_with('F')) return;
   const std::string modern = with_modern_unit(text);
+  const int rank = text.size() == 2 ? rank_open : 85; // `2A` and `1H` may be voltage codes
   for (const Kind& kind : kinds) {
     const QuantityResult result = parse_quantity(modern, kind.dimension);
-    if (result.quantity && plain(*result.quantity)) add(*result.quantity, kind, out);
+    if (result.quantity && plain(*result.quantity)) add(*result.quantity, kind, rank, out);
   }
 }
 

@@ -55,7 +55,7 @@ void read_tantalum_colours(const ColourWords& words, Drafts& out) {
   if (count == 4) {
     const auto volts = number_of(tenths_of_volts, words.names[3]);
     if (!volts) return;
-    draft.facts.push_back(volts_text(decimal(*volts, -1)));
+    add_rated_voltage(draft, decimal(*volts, -1));
   }
   draft.facts.emplace_back("tantalum bead");
   out.push_back(std::move(draft));

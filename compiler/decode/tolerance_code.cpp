@@ -40,11 +40,11 @@ std::string disagreement(char letter, std::string_view said) {
 bool add_picofarads(Draft& draft, char letter) {
   const Picofarads* row = row_of(below_ten, letter);
   if (row == nullptr) return false;
-  const double fraction = decimal(row->hundredths, -14).value() / draft.value->value();
-  const auto rounded = Decimal::nearest(fraction);
-  if (!rounded) return false;
-  draft.tolerance = ToleranceCode{*rounded, *rounded};
-  draft.facts.push_back("that is ±" + decimal(row->hundredths, -2).text() + " pF");
+  const Decimal spread = decimal(row->hundredths, -14);
+  const auto fraction = Decimal::nearest(spread.value() / draft.value->value());
+  if (!fraction) return false;
+  draft.tolerance = ToleranceCode{*fraction, *fraction};
+  draft.spread = spread;
   add_reason(draft, std::string("below 10 pF the letter ") + letter + " means picofarads");
   draft.rank += 5;
   return true;
@@ -71,6 +71,7 @@ bool add_tolerance(Draft& draft, char letter) {
   if (const auto code = read_tolerance_letter(letter)) {
     if (lopsided(*code) && !capacitor) return false;
     draft.tolerance = *code;
+    if (lopsided(*code) && less(*draft.value, decimal(100, -12))) draft.rank -= 25; // of large ceramics and cans
     draft.rank += letter_weight(draft, letter);
     add_reason(draft, std::string("the letter ") + letter + " behind it is a tolerance");
     return true;

@@ -53,13 +53,28 @@ constexpr auto usual_tenths = std::to_array<int>(
     {25,   40,   63,   100,  160,  200,  250,  350,  400,  500,  630,  750,   800,   1000,  1250,  1600,  2000,
      2500, 2750, 3000, 3150, 3500, 4000, 4500, 5000, 6000, 6300, 8000, 10000, 12500, 15000, 16000, 20000, 30000});
 
+// Joules, full; 10 mF at 100 V and 470 uF at 450 V are below. From memory.
+constexpr double greatest_energy = 100;
+
 template <class Rows> auto find_letter(const Rows& rows, char letter) {
   return std::find_if(rows.begin(), rows.end(), [&](const auto& row) { return row.letter == letter; });
 }
 
 } // namespace
 
-std::string volts_text(Decimal volts) { return show_number(volts.value(), dimension::voltage); }
+void add_rated_voltage(Draft& capacitor, Decimal volts) {
+  const double farads = capacitor.value->value();
+  capacitor.facts.push_back(show_number(volts.value(), dimension::voltage));
+  if (volts.value() < 50 && farads >= 1e-7) capacitor.rank += 8;
+  if (volts.value() < 50 && farads < 1e-9) {
+    capacitor.rank -= 10;
+    add_reason(capacitor, "small ceramics seldom print so low a voltage");
+  }
+  if (farads * volts.value() * volts.value() / 2 > greatest_energy) {
+    capacitor.rank -= 40;
+    add_reason(capacitor, "hardly any capacitor stores so much at this voltage");
+  }
+}
 
 bool usual_voltage(Decimal volts) {
   return std::any_of(usual_tenths.begin(), usual_tenths.end(),
@@ -86,12 +101,12 @@ void read_voltage_code(std::string_view text, Drafts& out) {
   if (!coded) return;
   constexpr std::string_view system_name = "EIA voltage code";
   if (!coded->volts) {
-    Draft draft = fact_draft(system_name, "rated d.c. voltage not known: sources disagree", 30, coded->disagreement);
+    Draft draft = fact_draft(system_name, "rated d.c. voltage not known: sources disagree", 40, coded->disagreement);
     draft.dimension = dimension::voltage;
     out.push_back(std::move(draft));
     return;
   }
-  Draft draft = rating_draft(system_name, *coded->volts, dimension::voltage, rank_usual,
+  Draft draft = rating_draft(system_name, *coded->volts, dimension::voltage, 64,
                              "the letter is a mantissa, the digit a power of ten");
   draft.facts.emplace_back("rated d.c. voltage of a capacitor");
   if (!usual_voltage(*coded->volts)) {
