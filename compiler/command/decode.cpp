@@ -121,7 +121,8 @@ int execute(const Options& options, Streams& streams) {
   }
   if (!readings.empty() || !bearers->components.empty()) return exit_good;
   streams.err << "benchlore: no code reads `" << shown(marking)
-              << "`; look for a part of it, and for letters taken for digits (O and 0, I and 1, S and 5)\n";
+              << "`; look for a part of it, and for letters taken for digits (O and 0, I and 1, S and 5); "
+                 "of colour bands name three to six, from end to end\n";
   return exit_findings;
 }
 

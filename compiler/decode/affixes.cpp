@@ -86,7 +86,8 @@ void add_chip(std::string_view digits, char letter, Drafts& out) {
   for (Draft& draft : capacitors(digits)) {
     if (draft.code != "three-digit code" || less(*draft.value, decimal(1, -7)) || less(decimal(1, -3), *draft.value))
       continue;
-    add_voltage(draft, *volts, -2,
+    const int rank = less(*draft.value, decimal(1, -6)) ? -15 : -2; // such chips are mostly of 1 uF and more
+    add_voltage(draft, *volts, rank,
                 std::string("the letter ") + letter + " is the voltage of a tantalum chip (from memory)");
     draft.code = "tantalum chip code";
     out.push_back(std::move(draft));

@@ -37,7 +37,7 @@ void add_whole(std::string_view text, Decimal number, Drafts& out) {
   if (printed_on_cans(text))
     add(Part::capacitor, number, -6, 44, "an aluminium can shows microfarads plainly, and its voltage beside", out);
   if (text.size() == 3) return; // three digits on ceramic are a code: 100 is 10 pF
-  add(Part::capacitor, number, -12, text.size() <= 2 ? 48 : 40,
+  add(Part::capacitor, number, -12, text.size() == 2 ? 48 : 40,
       "on a disc, film or mica capacitor fewer or more digits than three are picofarads", out);
   if (text.size() <= 2) add(Part::resistor, number, 0, rank_odd, "ohms printed plainly", out);
 }

@@ -83,6 +83,7 @@ void add_first_class(std::string_view text, Drafts& out) {
                   "letter for the figure of the temperature coefficient, digit for its multiplier, letter for "
                   "its tolerance");
   draft.facts = {"±" + std::to_string(spread->number) + " ppm/K", "ceramic of class 1"};
+  if (spread->number > 250) draft.rank = 45; // so wide a tolerance is seldom printed
   if (figure->number == 0) draft.facts.emplace_back("also called NP0");
   out.push_back(std::move(draft));
 }

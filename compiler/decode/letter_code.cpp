@@ -34,6 +34,7 @@ constexpr auto point_letters = std::to_array<PointLetter>({
 void add_known(std::string_view text, CodedThing thing, Drafts& out) {
   const auto coded = read_value_code(text, thing);
   if (!coded || coded->tolerance_letter) return;
+  if (coded->si.zero() && text.find('R') == std::string_view::npos) return;
   const bool ohms = thing == CodedThing::resistance;
   const bool farads = !ohms && text.find('F') != std::string_view::npos; // `10F`: rather a tolerance of 1 %
   const bool bare_r = ohms && text.find('R') != std::string_view::npos;

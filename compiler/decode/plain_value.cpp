@@ -60,6 +60,13 @@ void add(const Quantity& quantity, const Kind& kind, int rank, Drafts& out) {
   out.push_back(std::move(draft));
 }
 
+// `2A` and `1H` may be voltage codes, `12A` and `01F` EIA-96, `107A` and `106V` tantalum chips.
+bool may_be_code(std::string_view text, const Quantity& quantity) {
+  const bool digits_and_letter = text.size() <= 4 && all_digits(text.substr(0, text.size() - 1));
+  const bool usual = quantity.dimension == dimension::voltage && usual_voltage(*quantity.nominal);
+  return digits_and_letter && (text.size() == 2 || !usual);
+}
+
 // One number and nothing else: no range, no limits, no test conditions.
 bool plain(const Quantity& quantity) {
   return quantity.nominal && !quantity.nominal->negative() && !quantity.range && quantity.at.empty() &&
@@ -72,10 +79,10 @@ void read_plain_value(std::string_view text, Drafts& out) {
   if (all_digits(text) || read_value_code(text, CodedThing::resistance)) return; // `4p7C` too is a letter code
   if (const auto farads = read_value_code(text, CodedThing::capacitance); farads && !text.ends_with('F')) return;
   const std::string modern = with_modern_unit(text);
-  const int rank = text.size() == 2 ? rank_open : 85; // `2A` and `1H` may be voltage codes
   for (const Kind& kind : kinds) {
     const QuantityResult result = parse_quantity(modern, kind.dimension);
-    if (result.quantity && plain(*result.quantity)) add(*result.quantity, kind, rank, out);
+    if (result.quantity && plain(*result.quantity))
+      add(*result.quantity, kind, may_be_code(text, *result.quantity) ? rank_open : 85, out);
   }
 }
 

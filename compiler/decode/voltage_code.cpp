@@ -106,7 +106,7 @@ void read_voltage_code(std::string_view text, Drafts& out) {
     out.push_back(std::move(draft));
     return;
   }
-  Draft draft = rating_draft(system_name, *coded->volts, dimension::voltage, 64,
+  Draft draft = rating_draft(system_name, *coded->volts, dimension::voltage, 66,
                              "the letter is a mantissa, the digit a power of ten");
   draft.facts.emplace_back("rated d.c. voltage of a capacitor");
   if (!usual_voltage(*coded->volts)) {
