@@ -80,14 +80,19 @@ void read_voltage_behind(std::string_view text, Drafts& out) {
   }
 }
 
+// Tantalum chips are mostly of 1 uF and more; J behind a smaller value is rather the tolerance of a film capacitor.
+int chip_weight(Decimal farads, char letter) {
+  if (less(farads, decimal(1, -6))) return -15;
+  return letter == 'J' && less(farads, decimal(10, -6)) ? -12 : -2;
+}
+
 void add_chip(std::string_view digits, char letter, Drafts& out) {
   const auto volts = chip_voltage(letter);
   if (!volts || digits.size() != 3 || !all_digits(digits)) return;
   for (Draft& draft : capacitors(digits)) {
-    if (draft.code != "three-digit code" || less(*draft.value, decimal(1, -7)) || less(decimal(1, -3), *draft.value))
-      continue;
-    const int rank = less(*draft.value, decimal(1, -6)) ? -15 : -2; // such chips are mostly of 1 uF and more
-    add_voltage(draft, *volts, rank,
+    const bool small = less(*draft.value, decimal(1, -7)), large = less(decimal(1, -3), *draft.value);
+    if (draft.code != "three-digit code" || small || large) continue;
+    add_voltage(draft, *volts, chip_weight(*draft.value, letter),
                 std::string("the letter ") + letter + " is the voltage of a tantalum chip (from memory)");
     draft.code = "tantalum chip code";
     out.push_back(std::move(draft));

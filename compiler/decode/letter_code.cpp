@@ -2,6 +2,7 @@
 // source: RKM code article of Wikipedia, after IEC 60062; L for milliohm, E for ohm and N for nanohenry from memory.
 #include "decode/families.h"
 
+#include <algorithm>
 #include <array>
 
 namespace benchlore {
@@ -35,6 +36,7 @@ void add_known(std::string_view text, CodedThing thing, Drafts& out) {
   const auto coded = read_value_code(text, thing);
   if (!coded || coded->tolerance_letter) return;
   if (coded->si.zero() && text.find('R') == std::string_view::npos) return;
+  if (std::count_if(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; }) > 5) return;
   const bool ohms = thing == CodedThing::resistance;
   const bool farads = !ohms && text.find('F') != std::string_view::npos; // `10F`: rather a tolerance of 1 %
   const bool bare_r = ohms && text.find('R') != std::string_view::npos;
@@ -60,7 +62,8 @@ void add_point_letter(std::string_view text, const PointLetter& row, Drafts& out
   if (at == std::string_view::npos) return;
   const auto number = number_around(text, at);
   const auto si = number ? multiply(*number, decimal(1, row.power)) : std::nullopt;
-  if (si && !si->zero()) out.push_back(value_draft(system_name, row.part, *si, row.rank, std::string(row.reason)));
+  if (si && coarsest_series(*si) != 0)
+    out.push_back(value_draft(system_name, row.part, *si, row.rank, std::string(row.reason)));
 }
 
 } // namespace

@@ -84,6 +84,11 @@ TEST_CASE("words that do not belong together are read one by one") {
   CHECK(!decode("104K wobble").empty());
 }
 
+TEST_CASE("type numbers are not taken for values") {
+  for (const char* text : {"1N4007", "2N2222", "2N3055", "BC547", "74LS00", "LM317T", "1N914"})
+    CHECK_MESSAGE(decode(text).empty(), text);
+}
+
 TEST_CASE("readings are best first, without repetition, and each has a reason") {
   for (const char* text : {"104", "220", "4R7", "104K 50V", "1001", "B10K", "47K", "brown black black red brown"}) {
     const auto readings = decode(text);
