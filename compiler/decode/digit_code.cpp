@@ -52,7 +52,6 @@ void add_four(std::string_view text, Drafts& out) {
   if (figures < 100 || power > 7) return;
   Draft draft = value_draft("four-digit code", Part::resistor, decimal(figures, power), rank_usual,
                             power_reason("ohms: four digits have three figures", power));
-  draft.tolerance = ToleranceCode{decimal(1, -2), decimal(1, -2)};
   add_reason(draft, "chip resistors with four digits are ±1 % or closer (from memory)");
   out.push_back(std::move(draft));
 }

@@ -26,7 +26,7 @@ struct Draft {
 using Drafts = std::vector<Draft>;
 
 // Ranks that families start from.
-enum Rank { rank_sure = 75, rank_usual = 60, rank_open = 50, rank_seldom = 35, rank_odd = 20 };
+enum Rank { rank_usual = 60, rank_open = 50, rank_seldom = 35, rank_odd = 20 };
 
 Decimal decimal(std::int64_t digits, int exponent = 0); // digits * 10^exponent
 bool all_digits(std::string_view text);                 // not empty, ASCII digits only

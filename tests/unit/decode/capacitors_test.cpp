@@ -128,6 +128,8 @@ TEST_CASE("words beside a value belong to the part") {
   CHECK(first_reading("1n 1600").text == "capacitor, 1 nF, 1.6 kV");
   CHECK(first_reading("5W 10RJ").text == "resistor, 10 Ω ±5 %, 5 W");
   CHECK(first_reading("4k7 ±1%").text == "resistor, 4.7 kΩ ±1 %");
+  CHECK(first_reading("1001 1%").text == "resistor, 1 kΩ ±1 %");
+  CHECK(first_reading("226 C").text == "capacitor, 22 µF, 16 V");
   CHECK(first_reading("474 2A").text == "capacitor, 470 nF, 100 V");
   CHECK(first_reading("100 µF 16 V 105°C").text == "capacitor, 100 µF, 16 V, 105 °C");
 }

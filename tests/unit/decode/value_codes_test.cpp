@@ -88,6 +88,8 @@ TEST_CASE("three and four digits on a resistor have two and three figures") {
               dimension::resistance);
 }
 
+TEST_CASE("four digits tell no tolerance") { CHECK(!first_reading("4702").tolerance); }
+
 TEST_CASE("zeros are a link") {
   for (const char* text : {"0", "00", "000", "0000", "0R"}) CHECK_MESSAGE(says(text, "link"), text);
 }
