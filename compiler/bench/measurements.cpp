@@ -269,6 +269,7 @@ std::vector<JudgedMeasurement> judge_measurements(const Shop& shop, NoteId job) 
     judged.what = one.what;
     judged.reading = one.reading;
     judged.meter = one.meter;
+    judged.where = one.position.empty() ? one.board : one.board + ":" + one.position;
     judged.span = one.span;
     judged.settled = was_fitted(note, one);
     judge_one(shop, note, one, judged);

@@ -14,6 +14,7 @@ namespace benchlore {
 struct JudgedMeasurement {
   NoteId job;
   std::string what, reading, meter; // as written
+  std::string where;                // board and position, as far as they are named
   std::string limits;           // as text, with where they come from; empty when there is nothing to hold it against
   std::optional<Ruling> ruling; // nothing when it could not be judged
   std::string why_not;          // then; empty when there are no limits at all

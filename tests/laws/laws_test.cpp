@@ -129,3 +129,77 @@ TEST_CASE("a greater value never worsens an at-least rule, and a smaller one nev
     }
   }
 }
+
+TEST_CASE("other names for the parts and another order of the rules change neither verdict nor what decides") {
+  Schema turned = test::project_schema();
+  std::reverse(turned.rules.begin(), turned.rules.end());
+  turned.rules_from.clear();
+  auto sorted = [](std::vector<std::string> names) {
+    std::sort(names.begin(), names.end());
+    return names;
+  };
+  std::size_t at = 0;
+  for (const test::Pair& pair : test::law_pairs()) {
+    if (++at % 7 != 0) continue; // a part of the pairs: without an index each asks every rule
+    const Judgement a = test::judge_pair(pair);
+    const Judgement b = judge(
+        turned, {"another name", "Another", turned.find_class(pair.original_class->name), &pair.original},
+        {"and one more", "One more", turned.find_class(pair.substitute_class->name), &pair.substitute}, pair.where);
+    CHECK_MESSAGE(a.verdict == b.verdict, pair.name);
+    CHECK_MESSAGE(sorted(a.deciding) == sorted(b.deciding), pair.name);
+  }
+}
+
+namespace {
+
+// The same value in a unit a thousand or a thousand million times smaller; nothing when it is not a plain one.
+std::optional<std::string> in_small_units(const Quantity& quantity) {
+  struct Row {
+    Dimension dimension;
+    const char* unit;
+    int exponent;
+  };
+  constexpr Row rows[] = {{dimension::capacitance, "nF", 9},  {dimension::voltage, "mV", 3},
+                          {dimension::resistance, "mohm", 3}, {dimension::current, "uA", 6},
+                          {dimension::time, "ns", 9},         {dimension::power, "mW", 3}};
+  if (!quantity.nominal || !quantity.at.empty() || (quantity.tolerance_stated() && !quantity.relative_tolerance))
+    return std::nullopt;
+  for (const Row& row : rows) {
+    if (!(quantity.dimension == row.dimension)) continue;
+    const auto scaled = multiply(*quantity.nominal, *Decimal::make(1, row.exponent));
+    std::string text = scaled->text() + " " + row.unit;
+    if (!quantity.tolerance_stated()) return text;
+    const Decimal hundred = *Decimal::make(1, 2);
+    return text + " -" + multiply(*quantity.minus, hundred)->text() + "/+" + multiply(*quantity.plus, hundred)->text() +
+           "%";
+  }
+  return std::nullopt;
+}
+
+} // namespace
+
+TEST_CASE("10 uF, 10000 nF and 10u are one value, and no verdict hangs on the unit") {
+  CHECK(*parse_quantity("10 uF", dimension::capacitance).quantity ==
+        *parse_quantity("10000 nF", dimension::capacitance).quantity);
+  CHECK(*parse_quantity("10 uF", dimension::capacitance).quantity ==
+        *parse_quantity("10u", dimension::capacitance).quantity);
+  std::size_t rewritten = 0;
+  for (const test::Pair& pair : test::law_pairs()) {
+    test::Pair other = pair;
+    for (Ratings* side : {&other.original, &other.substitute, &other.where.stress}) {
+      for (auto& [name, stated] : *side) {
+        const Quantity* quantity = std::get_if<Quantity>(&stated.value);
+        const auto text = quantity == nullptr ? std::nullopt : in_small_units(*quantity);
+        if (!text) continue;
+        const auto again = parse_quantity(*text, quantity->dimension);
+        REQUIRE_MESSAGE(again.quantity.has_value(), *text);
+        stated.value = *again.quantity;
+        ++rewritten;
+      }
+    }
+    const Judgement a = test::judge_pair(pair), b = test::judge_pair(other);
+    CHECK_MESSAGE(a.verdict == b.verdict, pair.name);
+    CHECK_MESSAGE(a.deciding == b.deciding, pair.name);
+  }
+  CHECK(rewritten > 1000);
+}

@@ -73,15 +73,20 @@ Html ruling_view(const JudgedMeasurement& judged) {
 }
 
 Html measurements_part(const View& view, NoteId id) {
-  Table table{"Measurements, judged", {"What", "Reading", "With the meter's accuracy", "Limits", "Ruling"}, {}, false};
+  Table table{"Measurements, judged",
+              {"What", "Where", "Reading", "Meter", "With its accuracy", "Limits", "Ruling"},
+              {},
+              false};
   for (const JudgedMeasurement& judged : judge_measurements(view.shop(), id))
     table.rows.push_back({{text(judged.what), {}},
+                          {text(judged.where), {}},
                           {text(judged.reading), {}},
+                          {text(judged.meter), {}},
                           {text(judged.working), {}},
                           {text(judged.limits), {}},
                           {ruling_view(judged), {}}});
   if (table.rows.empty()) return {};
-  return section_heading("the_rulings", "Measurements judged") << render(table);
+  return section_heading("the_rulings", "Measurements") << render(table);
 }
 
 Html rescue_part(const View& view, NoteId id) {
@@ -152,7 +157,7 @@ Html recap_part(const View& view, NoteId equipment) {
 
 KindParts job_parts(const View& view, const Gathered&, NoteId id) {
   KindParts parts;
-  parts.shown = {"rescue"};
+  parts.shown = {"rescue", "measurements"};
   parts.before << measurements_part(view, id) << rescue_part(view, id);
   return parts;
 }
