@@ -21,6 +21,7 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   allowed["quantity"] = {"base"};
   allowed["workings"] = {"base", "quantity"};
   allowed["calculations"] = {"base", "quantity", "workings"};
+  allowed["decode"] = {"base", "quantity"};
   Names below{"base", "report"};
   allowed["record"] = below;
   below.insert({"record", "quantity"});
@@ -38,7 +39,7 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   allowed["lookup"].insert("emit/index"); // what writes the index and what asks it must cut words alike
   below.insert({"emit/site", "emit/index", "emit/catalogue"});
   allowed["compile"] = below;
-  below.insert({"compile", "lookup"});
+  below.insert({"compile", "lookup", "decode"});
   allowed["command"] = below;
   below.insert("command");
   allowed["main.cpp"] = below;

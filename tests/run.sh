@@ -72,7 +72,7 @@ run_programs() {
 }
 
 # What the sanitizers run: the layers that read what others wrote.
-sanitized="unit_base unit_quantity unit_record unit_notes"
+sanitized="unit_base unit_quantity unit_record unit_notes unit_decode"
 
 run_scripts() {
   for script in "$1"/*.mjs; do

@@ -39,6 +39,7 @@ void read_kind(SchemaReading& reading, const Node& node);
 void read_classes(SchemaReading& reading, const Node& node);
 void finish_classes(SchemaReading& reading); // inheritance, and names that must exist
 void read_combinations(SchemaReading& reading, const Node& node);
+void read_drive_types(SchemaReading& reading, const Node& node);
 void read_families(SchemaReading& reading, const Node& node); // after finish_classes
 void read_rules(SchemaReading& reading, const Node& node);    // and a shop's `changes`
 void check_rules(SchemaReading& reading);

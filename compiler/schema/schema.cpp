@@ -135,6 +135,7 @@ std::optional<Schema> read_schema(const std::vector<SchemaFolder>& folders, Sour
   read_list(reading, folders, {"cautions.yaml", read_cautions}, sources);
   finish_classes(reading);
   read_list(reading, folders, {"logic-families.yaml", read_families, true}, sources);
+  read_list(reading, folders, {"drive-types.yaml", read_drive_types, true}, sources);
   read_list(reading, folders, {"combinations.yaml", read_combinations, true}, sources);
   read_list(reading, folders, {"synonyms.yaml", read_synonyms}, sources);
   read_folder(reading, folders, "rules", read_rules, sources);

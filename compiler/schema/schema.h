@@ -93,12 +93,25 @@ struct Family {
   Ratings ratings;
 };
 
+// A table of drive types that some firmware knows.
+struct DriveType {
+  int number = 0;
+  int cylinders = 0, heads = 0, sectors = 0;
+  std::string precompensation; // a cylinder, `never` or `always`
+  int landing = 0;
+};
+struct DriveTypeTable {
+  std::string name, title, meaning, source;
+  std::vector<DriveType> types;
+};
+
 struct Schema {
   std::map<std::string, Kind, std::less<>> kinds;
   std::map<std::string, ComponentClass, std::less<>> classes;
   std::map<std::string, Role, std::less<>> roles;
   std::map<std::string, RatingType, std::less<>> stresses;
   std::map<std::string, Family, std::less<>> families;
+  std::vector<DriveTypeTable> drive_types;
   std::map<std::string, double, std::less<>> likelihood; // word to probability
   std::map<std::string, Caution, std::less<>> cautions;
   std::map<std::string, SourceEntry, std::less<>> sources;

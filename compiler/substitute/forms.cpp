@@ -192,7 +192,19 @@ Finding within_nominal(const Comparison& c) {
 
 Finding within(const Comparison& c) { return c.rule.whole ? within_whole(c) : within_nominal(c); }
 
+// Every word of the reference is among the substitute's.
+Finding covers_words(const Comparison& c) {
+  const auto& mine = words(c.value).items;
+  const auto& wanted = words(c.reference).items;
+  Finding finding;
+  finding.met = std::all_of(wanted.begin(), wanted.end(),
+                            [&](auto& word) { return std::find(mine.begin(), mine.end(), word) != mine.end(); });
+  finding.required = "all of " + to_text(*c.reference) + " (" + c.reference_name + ")";
+  return finding;
+}
+
 Finding covers(const Comparison& c) {
+  if (std::holds_alternative<Words>(*c.value)) return covers_words(c);
   const Quantity& value = quantity(c.value);
   const Quantity& reference = quantity(c.reference);
   if (!value.low() || !value.high()) return unusable("the substitute's range is not stated at both ends");
@@ -241,7 +253,7 @@ constexpr FormRow forms[] = {
     {RuleForm::same_or_higher, FormRow::Sort::words, same_or_higher},
     {RuleForm::allowed, FormRow::Sort::words, allowed},
     {RuleForm::within, FormRow::Sort::quantity, within},
-    {RuleForm::covers, FormRow::Sort::quantity, covers},
+    {RuleForm::covers, FormRow::Sort::either, covers},
     {RuleForm::inside, FormRow::Sort::quantity, inside},
     {RuleForm::fits, FormRow::Sort::quantity, fits},
     {RuleForm::withstands, FormRow::Sort::quantity, at_least},

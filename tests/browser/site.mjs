@@ -33,7 +33,7 @@ await check("pages open from the disk without a complaint", async () => {
 });
 
 await check("every link of the site leads to a page and an anchor that are there", async () => {
-  const all = ["index.html", "notes.html", "findings.html", "rules.html", ...pagesIn("notes"), ...pagesIn("kinds"), ...pagesIn("classes")];
+  const all = ["index.html", "notes.html", "findings.html", "rules.html", "calculations.html", ...pagesIn("rules"), ...pagesIn("calculations"), ...pagesIn("notes"), ...pagesIn("kinds"), ...pagesIn("classes")];
   const wrong = [];
   for (const at of all)
     for (const [, raw] of read(at).matchAll(/(?:href|src)="([^"]*)"/g)) {

@@ -222,3 +222,46 @@ TEST_CASE("a part is found by id, marking, alias and type number with or without
     CHECK_MESSAGE(answer.out.find("\"original\":\"1n4007\"") != std::string::npos, answer.out << answer.err);
   }
 }
+
+TEST_CASE("a marking is read, with a reason and the components that bear it") {
+  const std::string content = std::string(BENCHLORE_ROOT) + "/content";
+  const Answer json = run_benchlore({"decode", "104Z", "--content", content, "--schema", schema, "--format", "json"});
+  CHECK_MESSAGE(json.code == 0, json.out << json.err);
+  for (const char* piece : {"\"format\":\"benchlore-decode\"", "\"version\":1", "\"value\":1e-07", "\"unit\":\"F\"",
+                            "\"tolerance\":{\"minus\":0.2,\"plus\":0.8}", "\"text\":\"capacitor, 100 nF -20/+80 %\"",
+                            "\"why\":", "\"components\":[\"ceramic-100n-50v-z5u\"]"})
+    CHECK_MESSAGE(json.out.find(piece) != std::string::npos, json.out);
+  const Answer text = run_benchlore({"decode", "104Z", "--content", content, "--schema", schema});
+  CHECK(text.out.starts_with("in this shop: ceramic-100n-50v-z5u"));
+  CHECK(text.out.find("capacitor, 100 nF -20/+80 %\n") != std::string::npos);
+}
+
+TEST_CASE("a component that bears a marking is an answer though no code reads it") {
+  const std::string content = std::string(BENCHLORE_ROOT) + "/content";
+  const Answer answer = run_benchlore({"decode", "1N4007", "--content", content, "--schema", schema});
+  CHECK(answer.code == 0);
+  CHECK(answer.out == "in this shop: 1n4007  1N4007\n");
+}
+
+TEST_CASE("a marking needs no shop, and what cannot be read is told") {
+  const Bench bench;
+  const auto content = std::vector<std::string>{"--content", bench.path("nowhere"), "--schema", schema};
+  CHECK(run_benchlore({"decode", "104", content[0], content[1], content[2], content[3]}).code == 2);
+  bench.write("content/sound.md", "---\nkind: page\ntitle: Sound\n---\nText.\n");
+  auto decode_here = [&](const std::string& marking) {
+    return run_benchlore({"decode", marking, "--content", bench.path("content"), "--schema", schema});
+  };
+  CHECK(decode_here("yellow violet red gold").out.starts_with("resistor, 4.7 kΩ ±5 %\n"));
+  const Answer nothing = decode_here("wob\x1b[31mble\xff");
+  CHECK(nothing.code == 1);
+  CHECK(nothing.out.empty());
+  CHECK(nothing.err.find("no code reads") != std::string::npos);
+  CHECK(nothing.err.find('\x1b') == std::string::npos);
+  const Answer empty = decode_here(" ");
+  CHECK(empty.code == 2);
+  CHECK(empty.err.find("no marking") != std::string::npos);
+  const Answer longer = decode_here(std::string(121, '1'));
+  CHECK(longer.code == 2);
+  CHECK(longer.err.find("121 bytes") != std::string::npos);
+  CHECK(run_benchlore({"decode"}).code == 2);
+}

@@ -36,22 +36,21 @@ void check_pair(const Schema& schema, const Node& pair) {
   const Family& driver = schema.families.at(driver_name);
   const Family& load = schema.families.at(load_name);
   if (const auto high = stated(pair, "high", dimension::voltage)) {
-    const double margin = high_noise_margin({number(driver, "output-high-voltage", false)},
-                                            {number(load, "input-high-voltage", true)})
-                              .si;
+    const double margin =
+        high_noise_margin({number(driver, "output-high-voltage", false)}, {number(load, "input-high-voltage", true)})
+            .si;
     CHECK(margin == doctest::Approx(*high).epsilon(1e-9).scale(1));
   }
   if (const auto low = stated(pair, "low", dimension::voltage)) {
-    const double margin = low_noise_margin({number(load, "input-low-voltage", false)},
-                                           {number(driver, "output-low-voltage", true)})
-                              .si;
+    const double margin =
+        low_noise_margin({number(load, "input-low-voltage", false)}, {number(driver, "output-low-voltage", true)}).si;
     CHECK(margin == doctest::Approx(*low).epsilon(1e-9).scale(1));
   }
   if (const auto count = stated(pair, "fan-out", dimension::none)) {
-    const std::int64_t low = fan_out({number(driver, "output-low-current", false)},
-                                     {number(load, "input-low-current", true)});
-    const std::int64_t high = fan_out({number(driver, "output-high-current", false)},
-                                      {number(load, "input-high-current", true)});
+    const std::int64_t low =
+        fan_out({number(driver, "output-low-current", false)}, {number(load, "input-low-current", true)});
+    const std::int64_t high =
+        fan_out({number(driver, "output-high-current", false)}, {number(load, "input-high-current", true)});
     CHECK(static_cast<double>(std::min(low, high)) == *count);
   }
 }

@@ -67,7 +67,7 @@ std::string safe_name(std::string_view text) {
 std::string page_path(const Note& note) { return "notes/" + safe_name(note.id) + ".html"; }
 std::string kind_path(std::string_view kind) { return "kinds/" + safe_name(kind) + ".html"; }
 std::string class_path(std::string_view class_name) { return "classes/" + safe_name(class_name) + ".html"; }
-std::string rule_path(std::string_view rule) { return "rules.html#rule_" + safe_name(rule); }
+std::string rule_path(std::string_view rule) { return "rules/" + safe_name(rule) + ".html"; }
 
 std::string source_path(const Shop& shop, std::string_view source) {
   if (auto note = shop.find(source)) return page_path(shop.note(*note));

@@ -16,7 +16,7 @@ std::string safe_name(std::string_view text);
 std::string page_path(const Note& note);
 std::string kind_path(std::string_view kind);
 std::string class_path(std::string_view class_name);
-std::string rule_path(std::string_view rule); // `rules.html#…`
+std::string rule_path(std::string_view rule); // `rules/….html`
 std::string source_path(const Shop& shop,
                         std::string_view source); // of a source note or of schema/sources.yaml; may be empty
 

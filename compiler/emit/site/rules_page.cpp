@@ -1,4 +1,4 @@
-// The rules in the order of schema/, each under an anchor that reasons link to.
+// A page for each rule, which reasons link to, and the list of all of them by the class that they speak of.
 #include "emit/site/rules_page.h"
 
 #include "emit/site/ratings_view.h"
@@ -45,10 +45,7 @@ Html examples_view(const View& view, const Rule& rule) {
   return render(table);
 }
 
-Html rule_view(const View& view, const Rule& rule) {
-  Html out{"<article class=\"rule\" id=\"rule_"};
-  out << text(safe_name(rule.name)) << "\"><h2 class=\"trace\">" << text(spoken(rule.name)) << "</h2>\n<p>"
-      << text(rule.because) << "</p>\n";
+Html facts_of(const View& view, const Rule& rule) {
   std::vector<NamedValue> facts{
       {"Compares", text(rule.rating.empty() ? std::string() : rating_title(view.schema(), rule.rating))},
       {"Form", text(spoken(to_text(rule.form)))},
@@ -60,9 +57,10 @@ Html rule_view(const View& view, const Rule& rule) {
       {"Computation", text(rule.computation)},
       {"Falling short is", verdict_mark(verdict_of(rule.falls_short))},
       {"To do", text(rule.action)},
+      {"Changed", text(rule.changed)},
+      {"A shop may loosen it", rule.may_loosen ? text("yes, and every verdict then says so") : Html()},
       {"Source", view.source_link(rule.source)}};
-  return out << render(facts) << "<details><summary>Examples of " << text(spoken(rule.name)) << "</summary>"
-             << examples_view(view, rule) << "</details>\n</article>\n";
+  return render(facts);
 }
 
 Html sources_view(const Schema& schema) {
@@ -79,14 +77,25 @@ Html sources_view(const Schema& schema) {
 
 } // namespace
 
+Page rule_page(const View& view, const Rule& rule) {
+  Html main{"<p class=\"where\">"};
+  main << link(view.root + "rules.html", text("Rules")) << "</p>\n<h1>" << text(spoken(rule.name))
+       << "</h1>\n<p class=\"lead\">" << text(spoken(rule.because)) << ".</p>\n"
+       << facts_of(view, rule) << section_heading("the_examples", "Examples") << examples_view(view, rule);
+  return {rule_path(rule.name), spoken(rule.name), "rules", main, {}};
+}
+
 Page rules_page(const View& view) {
   Html main{"<h1>Rules</h1>\n<p class=\"lead\">What a substitute is judged by. A value that is not stated never "
             "passes.</p>\n"};
-  std::vector<Html> index;
+  std::map<std::string, std::vector<Html>> by_class;
   for (const Rule& rule : view.schema().rules)
-    index.push_back(link("#rule_" + safe_name(rule.name), text(spoken(rule.name))));
-  main << "<nav class=\"columns\" aria-label=\"Rules on this page\">" << bullets(index) << "</nav>\n";
-  for (const Rule& rule : view.schema().rules) main << rule_view(view, rule);
+    by_class[rule.from.front()].push_back(link(view.root + rule_path(rule.name), text(spoken(rule.name))));
+  for (const auto& [name, items] : by_class) {
+    const ComponentClass* made = view.schema().find_class(name);
+    main << "<section class=\"rules-of\"><h2>" << text(made == nullptr ? name : made->plural)
+         << "</h2>\n<div class=\"columns\">" << bullets(items) << "</div></section>\n";
+  }
   main << sources_view(view.schema());
   return {"rules.html", "Rules", "rules", main, {}};
 }

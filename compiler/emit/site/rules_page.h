@@ -6,5 +6,6 @@
 namespace benchlore {
 
 Page rules_page(const View& view);
+Page rule_page(const View& view, const Rule& rule);
 
 } // namespace benchlore

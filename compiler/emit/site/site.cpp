@@ -38,6 +38,8 @@ struct SiteWriter {
     for (const Calculation& one : calculations())
       page(calculation_path(one), [&](const View& view) { return calculation_page(view, one); });
     page("rules.html", [](const View& view) { return rules_page(view); });
+    for (const Rule& rule : in.shop.schema->rules)
+      page(rule_path(rule.name), [&](const View& view) { return rule_page(view, rule); });
   }
 
   void lists() {

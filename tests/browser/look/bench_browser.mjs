@@ -67,7 +67,7 @@ export const finish = () => process.exit(failures > 0 ? 1 : 0);
 
 // One page of each kind, and each of the pages at the root.
 export function samplePages() {
-  const roots = ["index.html", "notes.html", "findings.html", "rules.html", "search.html", "substitute.html"];
+  const roots = ["index.html", "notes.html", "findings.html", "rules.html", "calculations.html", "calculations/bleed-down.html", "rules/tantalum-voltage-in-the-heat.html", "search.html", "substitute.html"];
   const kinds = pagesIn("kinds");
   const notes = new Map();
   for (const page of pagesIn("notes")) {
