@@ -31,15 +31,17 @@ std::map<std::string, Names, std::less<>> allowed_layers() {
   }
   below.insert("workings");
   allowed["substitute"] = below;
-  below.insert({"substitute", "calculations"});
+  below.insert({"substitute", "calculations", "diagnosis"});
+  allowed["diagnosis"] = {"base", "report", "record", "quantity", "schema", "notes", "link"};
   allowed["bench"] = below;
   allowed["bench"].erase("calculations");
+  allowed["bench"].erase("diagnosis");
   below.insert("bench");
   for (const char* layer : {"emit/site", "emit/index", "emit/catalogue", "lookup"}) allowed[layer] = below;
   allowed["lookup"].insert("emit/index"); // what writes the index and what asks it must cut words alike
   below.insert({"emit/site", "emit/index", "emit/catalogue"});
   allowed["compile"] = below;
-  below.insert({"compile", "lookup", "decode"});
+  below.insert({"compile", "lookup", "decode", "diagnosis"});
   allowed["command"] = below;
   below.insert("command");
   allowed["main.cpp"] = below;

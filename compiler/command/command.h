@@ -30,6 +30,8 @@ struct Options {
   std::vector<std::string> stress; // NAME=VALUE
   bool in_stock = false;
   bool translates = false;
+  std::vector<std::string> seen, not_seen, checked; // symptoms; CHECK=good or CHECK=bad
+  bool powered = false;
   std::vector<std::string> exchanges; // MODULE=COMPONENT
   std::string class_name;
   std::size_t limit = 20;
@@ -44,7 +46,8 @@ struct Command {
 };
 
 extern const Command check_command, build_command, judge_command, substitute_command, search_command, explain_command,
-    combine_command, calc_command, budget_command, parts_list_command, drive_type_command, decode_command;
+    combine_command, calc_command, budget_command, parts_list_command, drive_type_command, decode_command,
+    diagnose_command;
 
 // The shop of the options, or nothing after an error message on the error stream.
 std::unique_ptr<Compiled> open_shop(const Options& options, Streams& streams);

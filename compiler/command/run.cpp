@@ -12,7 +12,8 @@ namespace {
 
 const Command* const commands[] = {&check_command,      &build_command,      &judge_command,  &substitute_command,
                                    &search_command,     &combine_command,    &calc_command,   &budget_command,
-                                   &parts_list_command, &drive_type_command, &decode_command, &explain_command};
+                                   &parts_list_command, &drive_type_command, &decode_command, &diagnose_command,
+                                   &explain_command};
 
 } // namespace
 

@@ -1,5 +1,6 @@
 // What only the pages of boards, equipment, symptoms and procedures have.
 #include "emit/site/bench_parts.h"
+#include "emit/site/diagnosis_part.h"
 #include "emit/site/fields_view.h"
 #include "emit/site/note_page.h"
 #include "emit/site/ratings_view.h"
@@ -97,7 +98,7 @@ KindParts equipment_parts(const View& view, const Gathered&, NoteId id) {
   for (const auto& step : view.shop().note(id).texts("before-power-on")) steps.push_back(text(step.value));
   if (!steps.empty()) parts.before << section_heading("the_first_looks", "Before power on") << numbered(steps);
   parts.before << supply_part(view, id);
-  parts.after << recap_part(view, id) << naming_part(view, id, "fault", "equipment", "Known faults")
+  parts.after << diagnosis_part(view, id) << recap_part(view, id)
               << naming_part(view, id, "procedure", "equipment", "Procedures")
               << naming_part(view, id, "job", "equipment", "Jobs so far");
   return parts;
