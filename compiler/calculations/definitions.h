@@ -15,6 +15,7 @@ std::vector<Calculation> logic();
 std::vector<Calculation> timing();
 std::vector<Calculation> supplies();
 std::vector<Calculation> drives();
+std::vector<Calculation> disks();
 std::vector<Calculation> meters();
 
 inline PointResult refused(std::string why) {

@@ -8,7 +8,7 @@ const std::vector<Calculation>& calculations() {
     std::vector<Calculation> made;
     for (auto list : {definitions::combinations(), definitions::capacitors(), definitions::resistors_and_heat(),
                       definitions::semiconductors(), definitions::logic(), definitions::timing(),
-                      definitions::supplies(), definitions::drives(), definitions::meters()}) {
+                      definitions::supplies(), definitions::drives(), definitions::disks(), definitions::meters()}) {
       for (Calculation& one : list) made.push_back(std::move(one));
     }
     return made;
