@@ -120,6 +120,12 @@ void JsonWriter::value(bool flag) {
   out_ += flag ? "true" : "false";
 }
 
+void JsonWriter::value(const std::vector<std::string>& texts) {
+  list();
+  for (const std::string& text : texts) value(std::string_view(text));
+  end();
+}
+
 void JsonWriter::null() {
   separate();
   out_ += "null";

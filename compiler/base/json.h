@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace benchlore {
 
@@ -22,6 +23,7 @@ public:
   void value(std::uint32_t number) { value(static_cast<long long>(number)); }
   void value(std::size_t number) { value(static_cast<long long>(number)); }
   void value(bool flag);
+  void value(const std::vector<std::string>& texts); // as a list
   void null();
 
   template <class T> void field(std::string_view name, const T& content) {

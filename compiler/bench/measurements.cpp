@@ -15,11 +15,6 @@ struct Written {
   Span span;
 };
 
-std::string text_in(const Node& map, std::string_view key) {
-  const Node* node = map.find(key);
-  return node != nullptr && node->is_scalar() ? node->text : std::string();
-}
-
 Written from_front(const Node& item) {
   return {text_in(item, "what"),     text_in(item, "value"),
           text_in(item, "meter"),    text_in(item, "limits"),

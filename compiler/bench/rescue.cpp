@@ -18,11 +18,6 @@ std::optional<std::int64_t> whole(const Node& map, std::string_view key) {
   return static_cast<std::int64_t>(number->value());
 }
 
-std::string text_in(const Node& map, std::string_view key) {
-  const Node* node = map.find(key);
-  return node != nullptr && node->is_scalar() ? node->text : std::string();
-}
-
 RescueState state_of(const std::string& word) {
   return word == "read" ? RescueState::read : word == "unreadable" ? RescueState::unreadable : RescueState::untried;
 }

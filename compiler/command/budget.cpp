@@ -25,8 +25,7 @@ std::string amperes(double value) { return show_number(value, dimension::current
 void write_text(const Compiled& compiled, const Budget& budget, std::ostream& out) {
   const Note& note = compiled.shop.note(budget.equipment);
   out << note.id << "  " << note.title << "\n";
-  for (const Caution* caution : cautions_for(compiled.shop, budget.equipment))
-    out << "caution: " << caution->title << ". " << caution->wording << "\n";
+  write_cautions(compiled, budget.equipment, out);
   for (const RailBudget& rail : budget.rails) {
     out << "\n"
         << rail.rail << "  running " << amperes(rail.running) << ", starting " << amperes(rail.starting)

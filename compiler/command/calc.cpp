@@ -41,8 +41,7 @@ void write_help(const Calculation& calculation, std::ostream& out) {
 void write_cautions(const Calculation& calculation, const Schema& schema, std::ostream& out) {
   for (const std::string& name : calculation.cautions) {
     const auto found = schema.cautions.find(name);
-    if (found != schema.cautions.end())
-      out << "caution: " << found->second.title << ". " << found->second.wording << "\n";
+    if (found != schema.cautions.end()) write_caution(found->second, out);
   }
 }
 
@@ -84,10 +83,7 @@ std::string as_json(const Calculation& calculation, const CalculationResult& res
   json.end();
   json.field("verdict", std::string_view(result.verdict));
   json.field("formula", std::string_view(calculation.formula));
-  json.key("working");
-  json.list();
-  for (const std::string& step : result.working) json.value(std::string_view(step));
-  json.end();
+  json.field("working", result.working);
   json.field("source", std::string_view(calculation.source));
   json.key("cautions");
   json.list();

@@ -34,13 +34,6 @@ std::vector<CombinationSource> sources_of(const Compiled& compiled, NoteId origi
   return sources;
 }
 
-void write_list(JsonWriter& json, const char* key, const std::vector<std::string>& items) {
-  json.key(key);
-  json.list();
-  for (const std::string& item : items) json.value(std::string_view(item));
-  json.end();
-}
-
 void write_json(JsonWriter& json, const Combination& made, const std::vector<CombinationSource>& sources) {
   json.object();
   json.field("text", std::string_view(combination_text(made, sources)));
@@ -63,8 +56,8 @@ void write_json(JsonWriter& json, const Combination& made, const std::vector<Com
   for (const auto& [name, stated] : made.whole.ratings) json.field(name, std::string_view(to_text(stated.value)));
   json.end();
   json.field("verdict", to_text(made.judgement.verdict));
-  write_list(json, "deciding", made.judgement.deciding);
-  write_list(json, "conditions", made.judgement.conditions);
+  json.field("deciding", made.judgement.deciding);
+  json.field("conditions", made.judgement.conditions);
   json.end();
 }
 
@@ -124,8 +117,7 @@ int execute(const Options& options, Streams& streams) {
     if (!where->position.empty()) streams.out << " at " << where->position;
     if (!where->role.empty()) streams.out << " as " << where->role;
     streams.out << "\n";
-    for (const Caution* caution : cautions_for(compiled->shop, *original))
-      streams.out << "caution: " << caution->title << ". " << caution->wording << "\n";
+    write_cautions(*compiled, *original, streams.out);
     for (const Combination& made : search.found) write_text(made, sources, streams.out);
     if (search.found.empty()) streams.out << "no combination of up to four parts may take its place\n";
   }

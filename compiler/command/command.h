@@ -4,6 +4,7 @@
 #include "command/run.h"
 #include "compile/compile.h"
 
+#include <iosfwd>
 #include <memory>
 #include <optional>
 #include <string>
@@ -67,6 +68,10 @@ std::optional<NoteId> find_component(const Compiled& compiled, const std::string
 
 // The machine of this id; nothing after a message that names near ones.
 std::optional<NoteId> find_equipment(const Compiled& compiled, const std::string& name, Streams& streams);
+
+// A caution for a person; and those of a note.
+void write_caution(const Caution& caution, std::ostream& out);
+void write_cautions(const Compiled& compiled, NoteId note, std::ostream& out);
 
 // True when colour may be used on this stream (a terminal, and NO_COLOR is not set).
 bool colour_allowed(bool terminal);

@@ -155,4 +155,12 @@ std::optional<NoteId> find_equipment(const Compiled& compiled, const std::string
   return std::nullopt;
 }
 
+void write_caution(const Caution& caution, std::ostream& out) {
+  out << "caution: " << caution.title << ". " << caution.wording << "\n";
+}
+
+void write_cautions(const Compiled& compiled, NoteId note, std::ostream& out) {
+  for (const Caution* caution : cautions_for(compiled.shop, note)) write_caution(*caution, out);
+}
+
 } // namespace benchlore

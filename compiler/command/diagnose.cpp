@@ -79,8 +79,7 @@ void write_check(const CheckModel& check, const NextCheck& next, std::ostream& o
 
 void write_text(const Compiled& compiled, const DiagnosisModel& model, const Diagnosis& found, std::size_t limit,
                 std::ostream& out) {
-  for (const Caution* caution : cautions_for(compiled.shop, model.equipment))
-    out << "caution: " << caution->title << ". " << caution->wording << "\n";
+  write_cautions(compiled, model.equipment, out);
   out << "\ncauses\n";
   for (std::size_t i = 0; i < found.causes.size() && i < limit; ++i)
     write_cause(model.causes[found.causes[i].cause], found.causes[i].probability, out);

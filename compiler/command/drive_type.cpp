@@ -71,10 +71,7 @@ std::string as_json(const Geometry& drive, const std::vector<FittingType>& fitti
     json.end();
   }
   json.end();
-  json.key("troubles");
-  json.list();
-  for (const std::string& trouble : troubles) json.value(std::string_view(trouble));
-  json.end();
+  json.field("troubles", troubles);
   json.end();
   return json.text() + "\n";
 }

@@ -40,8 +40,7 @@ void write_reason(std::ostringstream& out, const Schema& schema, const Reason& r
 void write_cautions(std::ostringstream& out, const Compiled& compiled, const Part& original) {
   const auto note = compiled.shop.find(original.id);
   if (!note) return;
-  for (const Caution* caution : cautions_for(compiled.shop, *note))
-    out << "caution: " << caution->title << ". " << caution->wording << "\n";
+  write_cautions(compiled, *note, out);
 }
 
 std::string words(const std::vector<std::string>& items) {

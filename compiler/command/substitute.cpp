@@ -36,14 +36,8 @@ std::string as_json(const Compiled& compiled, NoteId original, const Where& wher
     json.field("id", std::string_view(compiled.shop.note(candidate.component).id));
     json.field("title", std::string_view(compiled.shop.note(candidate.component).title));
     json.field("verdict", to_text(candidate.judgement.verdict));
-    json.key("deciding");
-    json.list();
-    for (const std::string& rating : candidate.judgement.deciding) json.value(std::string_view(rating));
-    json.end();
-    json.key("conditions");
-    json.list();
-    for (const std::string& condition : candidate.judgement.conditions) json.value(std::string_view(condition));
-    json.end();
+    json.field("deciding", candidate.judgement.deciding);
+    json.field("conditions", candidate.judgement.conditions);
     json.field("in_stock", candidate.in_stock);
     json.field("declared", candidate.declared);
     json.end();
@@ -73,8 +67,7 @@ void write_text(const Compiled& compiled, NoteId original, const Where& where, c
   if (!where.position.empty()) streams.out << " at " << where.position;
   if (!where.role.empty()) streams.out << " as " << where.role;
   streams.out << "\n";
-  for (const Caution* caution : cautions_for(compiled.shop, original))
-    streams.out << "caution: " << caution->title << ". " << caution->wording << "\n";
+  write_cautions(compiled, original, streams.out);
   for (const Candidate& candidate : found) write_candidate(compiled, candidate, streams);
   if (found.empty()) streams.out << "nothing in the notes may take its place\n";
 }

@@ -9,11 +9,6 @@
 namespace benchlore {
 namespace {
 
-std::string text_in(const Node& map, std::string_view key) {
-  const Node* node = map.find(key);
-  return node != nullptr && node->is_scalar() ? node->text : std::string();
-}
-
 double probability_of(const Shop& shop, const std::string& word, double otherwise) {
   const auto found = shop.schema->likelihood.find(word);
   return found == shop.schema->likelihood.end() ? otherwise : found->second;

@@ -55,23 +55,6 @@ ProbabilityTable multiply(const ProbabilityTable& a, const ProbabilityTable& b,
   return whole;
 }
 
-ProbabilityTable sum_out(const ProbabilityTable& table, std::size_t variable) {
-  const std::size_t place = place_of(table.variables, variable);
-  ProbabilityTable rest;
-  std::size_t inner = 1;
-  for (std::size_t i = 0; i < table.variables.size(); ++i) {
-    if (i == place) continue;
-    rest.variables.push_back(table.variables[i]);
-    rest.sizes.push_back(table.sizes[i]);
-    if (i > place) inner *= table.sizes[i];
-  }
-  rest.values.assign(product_of(rest.sizes), 0);
-  const std::size_t size = table.sizes[place];
-  for (std::size_t i = 0; i < table.values.size(); ++i)
-    rest.values[i / (inner * size) * inner + i % inner] += table.values[i];
-  return rest;
-}
-
 // Only the rows that agree with an observation are kept.
 ProbabilityTable observe(const ProbabilityTable& table, std::size_t variable, std::size_t state) {
   if (!has(table, variable)) return table;
@@ -89,6 +72,16 @@ ProbabilityTable observe(const ProbabilityTable& table, std::size_t variable, st
   for (std::size_t i = 0; i < rest.values.size(); ++i)
     rest.values[i] = table.values[(i / inner * size + state) * inner + i % inner];
   return rest;
+}
+
+ProbabilityTable sum_out(const ProbabilityTable& table, std::size_t variable) {
+  ProbabilityTable sum = observe(table, variable, 0);
+  const std::size_t states = table.sizes[place_of(table.variables, variable)];
+  for (std::size_t state = 1; state < states; ++state) {
+    const ProbabilityTable one = observe(table, variable, state);
+    for (std::size_t i = 0; i < sum.values.size(); ++i) sum.values[i] += one.values[i];
+  }
+  return sum;
 }
 
 std::size_t cost_of(const std::vector<ProbabilityTable>& tables, std::size_t variable,

@@ -29,7 +29,4 @@ void read_substitutes(Linking& linking); // declared substitutes and accepted fi
 void read_stock(Linking& linking);
 void check_sources(Linking& linking);
 
-// The text of an entry of a map, or empty.
-std::string text_in(const Node& map, std::string_view key);
-
 } // namespace benchlore

@@ -32,11 +32,6 @@ void sort_backlinks(Shop& shop) {
 
 } // namespace
 
-std::string text_in(const Node& map, std::string_view key) {
-  const Node* node = map.find(key);
-  return node != nullptr && node->is_scalar() ? node->text : std::string();
-}
-
 Shop link_shop(const Files& files, std::string_view folder, const Schema& schema, Sources& sources, Report& report) {
   Shop shop;
   shop.schema = &schema;

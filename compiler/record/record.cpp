@@ -219,4 +219,9 @@ std::optional<Node> read_record(const Sources& sources, Span region, Report& rep
   return Reader(sources, inside, report, limits).record();
 }
 
+std::string text_in(const Node& map, std::string_view key) {
+  const Node* node = map.find(key);
+  return node != nullptr && node->is_scalar() ? node->text : std::string();
+}
+
 } // namespace benchlore

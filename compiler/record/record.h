@@ -39,6 +39,9 @@ struct Entry {
   Node value;
 };
 
+// The text of an entry of a map; empty when there is none or it is no scalar.
+std::string text_in(const Node& map, std::string_view key);
+
 struct RecordLimits {
   std::size_t bytes = 64 * 1024;
   std::size_t depth = 16;

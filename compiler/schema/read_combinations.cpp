@@ -69,6 +69,9 @@ void check_way(SchemaReading& reading, const CombinationWay& way) {
 
 void read_combinations(SchemaReading& reading, const Node& node) {
   if (!reading.check_keys(node, {"combinations"})) return;
+  if (reading.shop)
+    return reading.fault(node.span, "a shop does not say how parts combine",
+                         "what becomes of a voltage or a power when parts are joined is no matter of the house");
   const Node* list = node.find("combinations");
   if (list == nullptr || !list->is_list()) return reading.fault(node.span, "expected a list of `combinations`");
   for (const Node& item : list->items) {

@@ -82,6 +82,8 @@ void read_cautions(SchemaReading& reading, const Node& node) {
     if (const Node* list = item.find("thresholds")) {
       for (const Node& threshold : list->items) read_threshold(reading, threshold, caution);
     }
+    if (reading.schema.cautions.contains(caution.name))
+      reading.fault(item.span, "caution `" + caution.name + "` stands twice");
     reading.schema.cautions[caution.name] = std::move(caution);
   }
 }

@@ -6,13 +6,6 @@
 namespace benchlore {
 namespace {
 
-void list(JsonWriter& json, std::string_view key, const std::vector<std::string>& items) {
-  json.key(key);
-  json.list();
-  for (const std::string& item : items) json.value(std::string_view(item));
-  json.end();
-}
-
 void write_reason(JsonWriter& json, const Reason& reason) {
   json.object();
   json.field("rule", std::string_view(reason.rule_name));
@@ -107,9 +100,9 @@ std::string to_json(const Judgement& judgement, const Part& original, const Part
   json.field("position", std::string_view(where.position));
   json.field("role", std::string_view(where.role));
   json.field("verdict", to_text(judgement.verdict));
-  list(json, "deciding", judgement.deciding);
-  list(json, "conditions", judgement.conditions);
-  list(json, "loosened", loosened_rules(judgement));
+  json.field("deciding", judgement.deciding);
+  json.field("conditions", judgement.conditions);
+  json.field("loosened", loosened_rules(judgement));
   write_reasons(json, "reasons", judgement.reasons);
   write_reasons(json, "original_reasons", judgement.original_reasons);
   json.end();

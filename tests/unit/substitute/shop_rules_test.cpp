@@ -102,3 +102,14 @@ TEST_CASE("a shop's rule whose own examples come out otherwise stops the run") {
   CHECK_FALSE(run_shop_examples(*made->schema, report));
   CHECK(report.messages().front().text.find("`own`, example `passes`") != std::string::npos);
 }
+
+TEST_CASE("a shop takes no caution away and does not say how parts combine") {
+  auto files = project;
+  files["cautions.yaml"] = "cautions:\n  - {caution: heat, title: Heat, wording: it burns, source: maker}\n";
+  CHECK(test::made_schema(files)->schema.has_value());
+  CHECK_FALSE(
+      test::made_schema(
+          files, {{"cautions.yaml", "cautions:\n  - {caution: heat, title: Heat, wording: nothing, source: maker}\n"}})
+          ->schema.has_value());
+  CHECK_FALSE(test::made_schema(files, {{"combinations.yaml", "combinations: []\n"}})->schema.has_value());
+}
